@@ -1,0 +1,78 @@
+package skidway.erection;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import skidway.site.Site;
+import skidway.site.Wall;
+import skidway.timber.Piece;
+
+/**
+ * The order in which pieces are pulled from their stacks and laid: by the height of their lower
+ * face, then by wall as listed, then from left to right. Starters of half a course make crossing
+ * walls rise in turns, which is what interlocks the corners (common practice).
+ */
+public final class PullOrder {
+  private final List<Placement> placements;
+  private final Map<String, Integer> indexByMark = new HashMap<>();
+
+  private PullOrder(List<Placement> placements) {
+    this.placements = List.copyOf(placements);
+    for (int i = 0; i < placements.size(); i++) {
+      indexByMark.put(placements.get(i).piece().mark(), i);
+    }
+  }
+
+  /** Pieces of unknown walls are left out; reading the job refuses them. */
+  public static PullOrder of(Site site, List<Piece> pieces) {
+    Map<String, List<Piece>> byWall = new HashMap<>();
+    for (Piece piece : pieces) {
+      byWall.computeIfAbsent(piece.wallId(), w -> new ArrayList<>()).add(piece);
+    }
+    List<Placement> all = new ArrayList<>();
+    Map<String, Integer> wallTurn = new HashMap<>();
+    for (Wall wall : site.walls()) {
+      wallTurn.put(wall.id(), wallTurn.size());
+      all.addAll(WallPlan.place(wall, site.courseM(), byWall.getOrDefault(wall.id(), List.of())));
+    }
+    all.sort(
+        Comparator.comparingLong((Placement p) -> Math.round(p.bottomM() * 1000))
+            .thenComparing(p -> wallTurn.get(p.wall().id()))
+            .thenComparing(p -> p.piece().position())
+            .thenComparing(p -> p.piece().mark()));
+    return new PullOrder(all);
+  }
+
+  /** All pieces at their places, first pulled first. */
+  public List<Placement> placements() {
+    return placements;
+  }
+
+  /**
+   * The pull index of a piece: 0 is pulled first.
+   *
+   * @throws IllegalArgumentException if the piece is not part of this building
+   */
+  public int indexOf(Piece piece) {
+    Integer index = indexByMark.get(piece.mark());
+    if (index == null) {
+      throw new IllegalArgumentException("The piece " + piece.mark() + " has no place on a wall.");
+    }
+    return index;
+  }
+
+  /** The walls that stand higher than a limit when the piece of a pull index is due. */
+  public Set<String> wallsHigherThan(double limitM, int pullIndex) {
+    Set<String> risen = new TreeSet<>();
+    for (Placement p : placements.subList(0, pullIndex)) {
+      if (p.topM() > limitM) {
+        risen.add(p.wall().id());
+      }
+    }
+    return risen;
+  }
+}

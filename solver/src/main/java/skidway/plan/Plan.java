@@ -1,0 +1,38 @@
+package skidway.plan;
+
+import java.util.List;
+import skidway.site.Spot;
+
+/**
+ * The answer: one revision of a staging plan, complete enough to be carried out and audited without
+ * anything but the job's inputs.
+ *
+ * @param revision 1, 2, …; a revision is never overwritten
+ * @param inputs fingerprint of the job's input files
+ * @param previous fingerprint of the revision before, or an empty text
+ * @param waitingPlaces where bundles are set down on the way
+ */
+public record Plan(
+    String jobName,
+    int revision,
+    String inputs,
+    String previous,
+    Search search,
+    List<Stack> stacks,
+    List<Spot> waitingPlaces,
+    List<Step> steps,
+    List<Reason> reasons,
+    List<Unplaced> unplaced,
+    Effort effort,
+    List<Baseline> baselines,
+    List<Margin> margins) {
+  public Plan {
+    stacks = List.copyOf(stacks);
+    waitingPlaces = List.copyOf(waitingPlaces);
+    steps = List.copyOf(steps);
+    reasons = List.copyOf(reasons);
+    unplaced = List.copyOf(unplaced);
+    baselines = List.copyOf(baselines);
+    margins = List.copyOf(margins);
+  }
+}

@@ -1,0 +1,11 @@
+package skidway.rules;
+
+/** How much a broken rule weighs. */
+public enum Level {
+  /** Physics, safety, published limits: a plan that breaks it must not be carried out. */
+  HARD,
+  /** A bundle without a spot: the plan is incomplete. */
+  MEDIUM,
+  /** Crew time. */
+  SOFT
+}

@@ -1,0 +1,54 @@
+package skidway.site;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Everything about the place that a plan depends on.
+ *
+ * @param northDeg direction of north, degrees counter-clockwise from the x axis (90: north is up)
+ * @param courseM height of one full course
+ * @param walls counter-clockwise seen from above
+ * @param spots spots given by the people there; when empty, Skidway lays spots out itself
+ */
+public record Site(
+    String name,
+    Outline boundary,
+    double northDeg,
+    double courseM,
+    List<Wall> walls,
+    List<Deck> decks,
+    List<Yard> yards,
+    List<Lane> lanes,
+    List<KeepClear> keepClears,
+    List<TruckStand> truckStands,
+    Machine machine,
+    List<Spot> spots) {
+  public Site {
+    walls = List.copyOf(walls);
+    decks = List.copyOf(decks);
+    yards = List.copyOf(yards);
+    lanes = List.copyOf(lanes);
+    keepClears = List.copyOf(keepClears);
+    truckStands = List.copyOf(truckStands);
+    spots = List.copyOf(spots);
+  }
+
+  public Optional<Wall> wall(String id) {
+    return walls.stream().filter(w -> w.id().equals(id)).findFirst();
+  }
+
+  /** Decks first, then yards. */
+  public List<Zone> zones() {
+    return Stream.<Zone>concat(decks.stream(), yards.stream()).toList();
+  }
+
+  public Optional<Zone> zone(String id) {
+    return zones().stream().filter(z -> z.id().equals(id)).findFirst();
+  }
+
+  public Optional<TruckStand> truckStand(String id) {
+    return truckStands.stream().filter(t -> t.id().equals(id)).findFirst();
+  }
+}

@@ -1,0 +1,37 @@
+package skidway.timber;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * A banded bundle as it comes off the truck. A loose piece is a bundle of one.
+ *
+ * @param offOrder place in the order in which the bundles of its load come off; 1 is first
+ * @param weighedKg its weight, when somebody weighed it
+ */
+public record Bundle(
+    String id,
+    String loadId,
+    int offOrder,
+    double lengthM,
+    double widthM,
+    double heightM,
+    OptionalDouble weighedKg,
+    List<PackedPiece> packed) {
+  public Bundle {
+    packed = List.copyOf(packed);
+  }
+
+  /** The weighed mass, or else the sum of its pieces. */
+  public double massKg() {
+    return weighedKg.orElseGet(() -> packed.stream().mapToDouble(p -> p.piece().massKg()).sum());
+  }
+
+  public double longestPieceM() {
+    return packed.stream().mapToDouble(p -> p.piece().lengthM()).max().orElse(0);
+  }
+
+  public List<Piece> pieces() {
+    return packed.stream().map(PackedPiece::piece).toList();
+  }
+}

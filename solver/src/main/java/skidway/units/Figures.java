@@ -1,0 +1,74 @@
+package skidway.units;
+
+import java.util.Locale;
+
+/**
+ * Writes quantities as people on the job write them: {@code 16'-4 1/2"} or {@code 4.99 m}, whole
+ * pounds or kilograms, hours to a tenth. The same figure always gives the same text, whatever the
+ * machine's locale.
+ */
+public record Figures(UnitSystem units) {
+  private static final double METRES_PER_INCH = 0.0254;
+  private static final double KG_PER_POUND = 0.45359237;
+
+  /** One pound-force per square foot in kilopascals. */
+  private static final double KPA_PER_PSF = 0.04788025898;
+
+  /** A length to the nearest half inch or centimetre. */
+  public String length(double metres) {
+    if (units == UnitSystem.METRIC) {
+      return text("%.2f m", metres);
+    }
+    long halfInches = Math.round(Math.abs(metres) / METRES_PER_INCH * 2);
+    long feet = halfInches / 24;
+    long inches = halfInches % 24 / 2;
+    String half = halfInches % 2 == 1 ? " 1/2" : "";
+    String sign = metres < 0 && halfInches > 0 ? "-" : "";
+    return sign + (feet > 0 ? feet + "'-" : "") + inches + half + "\"";
+  }
+
+  /** A mass to the whole pound or kilogram. */
+  public String mass(double kg) {
+    return units == UnitSystem.METRIC ? text("%,.0f kg", kg) : text("%,.0f lb", kg / KG_PER_POUND);
+  }
+
+  /** An area load, to the pound per square foot or the tenth of a kilopascal. */
+  public String pressure(double kpa) {
+    return units == UnitSystem.METRIC ? text("%.1f kPa", kpa) : text("%.0f psf", kpa / KPA_PER_PSF);
+  }
+
+  /** Walking or driving speed. */
+  public String speed(double metresPerSecond) {
+    return units == UnitSystem.METRIC
+        ? text("%.2f m/s", metresPerSecond)
+        : text("%.2f ft/s", metresPerSecond / (12 * METRES_PER_INCH));
+  }
+
+  /** Person-seconds as crew hours, to a tenth. */
+  public String hours(double personSeconds) {
+    return text("%.1f h", personSeconds / 3600);
+  }
+
+  /** Person-seconds as crew minutes, for costs too small for hours. */
+  public String minutes(double personSeconds) {
+    return text("%.0f min", personSeconds / 60);
+  }
+
+  /** Any quantity, by its kind. */
+  public String of(Measure measure, double si) {
+    return switch (measure) {
+      case LENGTH -> length(si);
+      case MASS -> mass(si);
+      case PRESSURE -> pressure(si);
+      case SPEED -> speed(si);
+      case DURATION -> text("%.0f s", si);
+      case ANGLE -> text("%.1f°", si);
+      case RATIO -> text("%.2f", si);
+      case COUNT -> text("%.0f", si);
+    };
+  }
+
+  private static String text(String format, double value) {
+    return String.format(Locale.ROOT, format, value);
+  }
+}
