@@ -35,4 +35,40 @@ public record Plan(
     baselines = List.copyOf(baselines);
     margins = List.copyOf(margins);
   }
+
+  /** The same plan as a revision of a job. */
+  public Plan labelled(int newRevision, String newInputs, String newPrevious) {
+    return new Plan(
+        jobName,
+        newRevision,
+        newInputs,
+        newPrevious,
+        search,
+        stacks,
+        waitingPlaces,
+        steps,
+        reasons,
+        unplaced,
+        effort,
+        baselines,
+        margins);
+  }
+
+  /** The same plan with the margins an audit found. */
+  public Plan withMargins(List<Margin> newMargins) {
+    return new Plan(
+        jobName,
+        revision,
+        inputs,
+        previous,
+        search,
+        stacks,
+        waitingPlaces,
+        steps,
+        reasons,
+        unplaced,
+        effort,
+        baselines,
+        newMargins);
+  }
 }

@@ -1,0 +1,55 @@
+package skidway.staging;
+
+import skidway.limits.TeamLift;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
+import skidway.timber.Piece;
+
+/**
+ * Prices handling in person-milliseconds: whole numbers, so that sums do not depend on their order
+ * and the score, the reasons and the plan's hours agree to the unit.
+ */
+final class CrewTime {
+  private final double personKg;
+  private final double secondsPerMetre;
+  private final double rehandleS;
+  private final double rackPieceS;
+  private final double liftS;
+  private final double machineMps;
+  private final double machineCrew;
+
+  CrewTime(Settings settings) {
+    personKg = settings.get(Setting.LIFT_PER_PERSON);
+    secondsPerMetre =
+        1 / settings.get(Setting.LOADED_SPEED) + 1 / settings.get(Setting.EMPTY_SPEED);
+    rehandleS = settings.get(Setting.REHANDLE_PIECE);
+    rackPieceS = settings.get(Setting.RACK_PIECE);
+    liftS = settings.get(Setting.MACHINE_LIFT);
+    machineMps = settings.get(Setting.MACHINE_SPEED);
+    machineCrew = settings.get(Setting.MACHINE_CREW);
+  }
+
+  /** Carrying a piece over a walking distance and walking back. */
+  long carryMs(Piece piece, double metres) {
+    return millis(TeamLift.people(piece.massKg(), personKg) * metres * secondsPerMetre);
+  }
+
+  /** Moving pieces aside and back. */
+  long rehandleMs(int pieces) {
+    return millis(pieces * rehandleS);
+  }
+
+  /** Standing pieces up in a rack. */
+  long rackMs(int pieces) {
+    return millis(pieces * rackPieceS);
+  }
+
+  /** One lift, with a drive of the machine there and back. */
+  long liftMs(double driveMetres) {
+    return millis((liftS + 2 * driveMetres / machineMps) * machineCrew);
+  }
+
+  private static long millis(double seconds) {
+    return Math.round(seconds * 1000);
+  }
+}

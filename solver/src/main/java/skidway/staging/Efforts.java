@@ -1,0 +1,25 @@
+package skidway.staging;
+
+import skidway.plan.Effort;
+
+/** Splits the prices of the board into crew time by kind. */
+final class Efforts {
+  private Efforts() {}
+
+  /** Carry, machine and racking of a bundle on a spot. */
+  static Effort ofBundle(Board board, int bundle, int spot) {
+    long rack = board.rack[spot] ? board.rackMs[bundle] : 0;
+    long carry = board.carryMs[bundle][spot];
+    long machine = board.placeMs[bundle][spot] - carry - rack;
+    return new Effort(seconds(carry), seconds(rack), 0, seconds(machine));
+  }
+
+  /** Rehandles and set-downs within a stack. */
+  static Effort ofStack(StackCost stack) {
+    return new Effort(0, seconds(stack.rehandleMs()), seconds(stack.setDownMs()), 0);
+  }
+
+  static double seconds(long millis) {
+    return millis / 1000.0;
+  }
+}

@@ -1,0 +1,62 @@
+package skidway.staging;
+
+import java.util.List;
+import java.util.Optional;
+import skidway.limits.LoadChart;
+import skidway.plan.Task;
+import skidway.site.Machine;
+import skidway.site.MachineStand;
+import skidway.site.Point;
+import skidway.timber.Bundle;
+
+/** Chooses the stand from which the machine puts a bundle down: the one with the shortest drive. */
+final class Lifts {
+  /** A stand, the distance driven to it from the truck, and the reach from it, metres. */
+  record Lift(MachineStand stand, double driveM, double reachM, double capacityKg) {}
+
+  private final Task task;
+  private final Machine machine;
+
+  Lifts(Task task) {
+    this.task = task;
+    this.machine = task.site().machine();
+  }
+
+  /** The best lift of a mass onto all of some places from one stand, if there is any. */
+  Optional<Lift> best(Bundle bundle, List<Point> places) {
+    Point truck = truckOf(bundle);
+    Lift best = null;
+    for (MachineStand stand : machine.stands()) {
+      double reach = 0;
+      for (Point place : places) {
+        reach = Math.max(reach, stand.at().distanceTo(place));
+      }
+      double capacity = LoadChart.capacityKg(machine, reach);
+      double drive = truck.distanceTo(stand.at());
+      boolean better =
+          best == null
+              || drive < best.driveM() - 1e-9
+              || (drive < best.driveM() + 1e-9 && reach < best.reachM() - 1e-9);
+      if (capacity >= bundle.massKg() && better) {
+        best = new Lift(stand, drive, reach, capacity);
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  /** Whether any stand reaches the place at all, whatever the mass. */
+  boolean reaches(Point place) {
+    double farthest = LoadChart.farthestM(machine);
+    return machine.stands().stream().anyMatch(s -> s.at().distanceTo(place) <= farthest);
+  }
+
+  private Point truckOf(Bundle bundle) {
+    return task.delivery()
+        .load(bundle.loadId())
+        .flatMap(load -> task.site().truckStand(load.truckStandId()))
+        .orElseThrow(
+            () -> new IllegalArgumentException("The load of " + bundle.id() + " has no stand."))
+        .area()
+        .centre();
+  }
+}

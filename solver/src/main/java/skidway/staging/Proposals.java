@@ -1,0 +1,61 @@
+package skidway.staging;
+
+import java.util.Iterator;
+import java.util.NoSuchElementException;
+import java.util.Objects;
+import java.util.Random;
+import org.optaplanner.core.api.score.director.ScoreDirector;
+import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
+
+/** Feeds the engine with moves that keep the rules, drawn from {@link Proposal}. */
+public class Proposals implements MoveIteratorFactory<StagingSolution, Reassign> {
+  /** Draws before the engine is given a move that breaks a rule (and will be turned down). */
+  private static final int MOST_DRAWS = 500;
+
+  @Override
+  public long getSize(ScoreDirector<StagingSolution> director) {
+    Board board = director.getWorkingSolution().ground().board();
+    return (long) board.bundleCount() * board.spotCount();
+  }
+
+  @Override
+  public Iterator<Reassign> createOriginalMoveIterator(ScoreDirector<StagingSolution> director) {
+    throw new IllegalStateException("Moves are drawn at random only.");
+  }
+
+  @Override
+  public Iterator<Reassign> createRandomMoveIterator(
+      ScoreDirector<StagingSolution> director, Random random) {
+    StagingSolution solution = director.getWorkingSolution();
+    return new Draws(Objects.requireNonNull(solution.live()), solution.ground().stop(), random);
+  }
+
+  private static final class Draws implements Iterator<Reassign> {
+    private final Occupancy live;
+    private final StopButton stop;
+    private final Proposal proposal;
+
+    Draws(Occupancy live, StopButton stop, Random random) {
+      this.live = live;
+      this.stop = stop;
+      this.proposal = new Proposal(live, random);
+    }
+
+    @Override
+    public boolean hasNext() {
+      return !stop.pressed();
+    }
+
+    @Override
+    public Reassign next() {
+      if (!hasNext()) {
+        throw new NoSuchElementException();
+      }
+      Reassign move = proposal.draw();
+      for (int i = 0; i < MOST_DRAWS && !move.keepsRules(live); i++) {
+        move = proposal.draw();
+      }
+      return move;
+    }
+  }
+}

@@ -1,0 +1,85 @@
+package skidway.staging;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import skidway.site.Site;
+import skidway.site.Spot;
+import skidway.site.SpotKind;
+
+/**
+ * Names the spots that a plan uses: the first letter of the zone and a number, counted from the
+ * left and the top of the map; racks get an R in between, waiting places an X. Spots given by the
+ * people on site keep their names.
+ */
+final class SpotCodes {
+  private final Site site;
+  private final Map<String, String> prefixes = new HashMap<>();
+
+  SpotCodes(Site site) {
+    this.site = site;
+    Set<String> taken = new HashSet<>();
+    site.zones().forEach(zone -> prefixes.put(zone.id(), prefix(zone.id(), taken)));
+  }
+
+  /** The used spots by number, under their codes. */
+  Map<Integer, Spot> name(Board board, List<Integer> stacks, List<Integer> waiting) {
+    Map<Integer, Spot> named = new LinkedHashMap<>();
+    Map<String, Integer> counters = new HashMap<>();
+    List<Integer> all = new ArrayList<>(inReadingOrder(board, stacks));
+    all.addAll(inReadingOrder(board, waiting));
+    for (int s : all) {
+      Spot spot = board.spots.get(s);
+      if (site.spots().isEmpty()) {
+        String kind = spot.kind() == SpotKind.RACK ? "R" : waiting.contains(s) ? "X" : "";
+        String stem = prefixes.get(spot.zoneId()) + kind;
+        spot = renamed(spot, stem + counters.merge(stem, 1, Integer::sum));
+      }
+      named.put(s, spot);
+    }
+    return named;
+  }
+
+  private static List<Integer> inReadingOrder(Board board, List<Integer> spots) {
+    return spots.stream()
+        .sorted(
+            Comparator.comparing((Integer s) -> board.spots.get(s).zoneId())
+                .thenComparing(s -> -Math.round(board.spots.get(s).footprint().centre().y()))
+                .thenComparing(s -> board.spots.get(s).footprint().centre().x())
+                .thenComparing(s -> s))
+        .toList();
+  }
+
+  private static String prefix(String zoneId, Set<String> taken) {
+    String letters = zoneId.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
+    String base = letters.isEmpty() ? "Z" : letters;
+    for (int length = 1; length <= base.length(); length++) {
+      String candidate = base.substring(0, length);
+      if (taken.add(candidate)) {
+        return candidate;
+      }
+    }
+    String numbered = base;
+    for (int i = 2; !taken.add(numbered); i++) {
+      numbered = base + i + "-";
+    }
+    return numbered;
+  }
+
+  private static Spot renamed(Spot spot, String id) {
+    return new Spot(
+        id,
+        spot.zoneId(),
+        spot.kind(),
+        spot.footprint(),
+        spot.openSide(),
+        spot.stripM(),
+        spot.massLimitKg());
+  }
+}

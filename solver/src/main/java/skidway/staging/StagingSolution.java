@@ -1,0 +1,79 @@
+package skidway.staging;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.optaplanner.core.api.domain.solution.PlanningEntityCollectionProperty;
+import org.optaplanner.core.api.domain.solution.PlanningScore;
+import org.optaplanner.core.api.domain.solution.PlanningSolution;
+import org.optaplanner.core.api.domain.solution.cloner.SolutionCloner;
+import org.optaplanner.core.api.domain.valuerange.ValueRangeProvider;
+import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+
+/** What the engine works on: a placing per bundle, and the ground they are placed on. */
+@PlanningSolution(solutionCloner = StagingSolution.Cloner.class)
+class StagingSolution {
+  /** What a search shares between all solutions it looks at. */
+  record Ground(Board board, StackEvaluator evaluator, List<int[]> shutTogether, StopButton stop) {
+    Occupancy empty() {
+      return new Occupancy(board, evaluator, shutTogether);
+    }
+  }
+
+  @PlanningEntityCollectionProperty private List<Placing> placings = List.of();
+
+  @ValueRangeProvider(id = "spots")
+  private List<Integer> spots = List.of();
+
+  @PlanningScore private @Nullable HardMediumSoftLongScore score;
+
+  private @Nullable Ground ground;
+
+  /** The occupancy that the score keeps in step with this solution while it is being worked on. */
+  private @Nullable Occupancy live;
+
+  /** For the engine. */
+  StagingSolution() {}
+
+  StagingSolution(Ground ground, List<Integer> spots, int[] spotOf) {
+    this.ground = ground;
+    this.spots = spots;
+    List<Placing> all = new ArrayList<>();
+    for (int b = 0; b < spotOf.length; b++) {
+      all.add(new Placing(b, spotOf[b]));
+    }
+    placings = all;
+  }
+
+  Ground ground() {
+    return Objects.requireNonNull(ground);
+  }
+
+  Placing placing(int bundle) {
+    return placings.get(bundle);
+  }
+
+  int[] spotOf() {
+    return placings.stream().mapToInt(Placing::spot).toArray();
+  }
+
+  @Nullable Occupancy live() {
+    return live;
+  }
+
+  void setLive(Occupancy occupancy) {
+    live = occupancy;
+  }
+
+  /** Copies the decisions; the ground is shared, the live occupancy stays with the original. */
+  public static class Cloner implements SolutionCloner<StagingSolution> {
+    @Override
+    public StagingSolution cloneSolution(StagingSolution original) {
+      StagingSolution copy =
+          new StagingSolution(original.ground(), original.spots, original.spotOf());
+      copy.score = original.score;
+      return copy;
+    }
+  }
+}

@@ -1,0 +1,152 @@
+package skidway.staging;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import skidway.plan.Step;
+import skidway.plan.StepKind;
+import skidway.site.Point;
+import skidway.site.Spot;
+import skidway.timber.Bundle;
+
+/**
+ * Works out the lifts that build the stacks in the order in which bundles come off the trucks. A
+ * bundle whose place in its stack is not ready is set down at a waiting place and lifted on as soon
+ * as it can be.
+ *
+ * <p>Waiting places are spots that the plan does not use and that stand in nobody's way; the
+ * machine must reach the waiting place and the stack from one stand.
+ */
+final class Unloading {
+  /** The lifts, with spot numbers still unnamed; {@code to} and {@code from} are spot numbers. */
+  record Lift(StepKind kind, int bundle, int from, int to, int tier, Lifts.Lift machine) {}
+
+  private final Board board;
+  private final Occupancy occupancy;
+  private final List<Lift> lifts = new ArrayList<>();
+  private final int[] built;
+
+  /** Which bundle waits at which spot. */
+  private final Map<Integer, Integer> waitsAt = new HashMap<>();
+
+  private final List<Integer> waitingSpots = new ArrayList<>();
+
+  private Unloading(Occupancy occupancy) {
+    this.board = occupancy.board;
+    this.occupancy = occupancy;
+    this.built = new int[board.spotCount()];
+  }
+
+  /** The lifts in order, or nothing if some bundle would have to wait and there is no place to. */
+  static Optional<List<Lift>> of(Occupancy occupancy) {
+    Unloading unloading = new Unloading(occupancy);
+    for (int b = 0; b < occupancy.board.bundleCount(); b++) {
+      if (occupancy.spotOf(b) != Occupancy.NOWHERE && !unloading.unload(b)) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(List.copyOf(unloading.lifts));
+  }
+
+  private boolean unload(int bundle) {
+    int spot = occupancy.spotOf(bundle);
+    if (board.rack[spot]) {
+      lifts.add(new Lift(StepKind.PLACE, bundle, Occupancy.NOWHERE, spot, 0, lift(bundle, spot)));
+      return true;
+    }
+    List<Integer> order = occupancy.stack(spot).order();
+    if (order.get(built[spot]) != bundle) {
+      return setDown(bundle, spot);
+    }
+    int tier = ++built[spot];
+    lifts.add(new Lift(StepKind.PLACE, bundle, Occupancy.NOWHERE, spot, tier, lift(bundle, spot)));
+    while (built[spot] < order.size() && waitsAt.containsKey(order.get(built[spot]))) {
+      liftOn(order.get(built[spot]), spot);
+    }
+    return true;
+  }
+
+  private void liftOn(int bundle, int spot) {
+    int from = waitsAt.remove(bundle);
+    Lifts.Lift machine =
+        board
+            .lifts
+            .best(board.bundles.get(bundle), List.of(centre(from), centre(spot)))
+            .orElseThrow();
+    lifts.add(new Lift(StepKind.LIFT_ON, bundle, from, spot, ++built[spot], machine));
+  }
+
+  private boolean setDown(int bundle, int spot) {
+    int best = Occupancy.NOWHERE;
+    long bestMs = Long.MAX_VALUE;
+    for (int s = 0; s < board.spotCount(); s++) {
+      if (!mayWaitAt(bundle, s, spot)) {
+        continue;
+      }
+      long ms = board.time.liftMs(lift(bundle, s).driveM());
+      if (ms < bestMs) {
+        best = s;
+        bestMs = ms;
+      }
+    }
+    if (best == Occupancy.NOWHERE) {
+      return false;
+    }
+    waitsAt.put(bundle, best);
+    if (!waitingSpots.contains(best)) {
+      waitingSpots.add(best);
+    }
+    lifts.add(new Lift(StepKind.SET_DOWN, bundle, Occupancy.NOWHERE, best, 1, lift(bundle, best)));
+    return true;
+  }
+
+  private boolean mayWaitAt(int bundle, int waiting, int stack) {
+    if (board.rack[waiting]
+        || occupancy.count(waiting) > 0
+        || !occupancy.free(waiting)
+        || board.placeMs[bundle][waiting] == Board.REFUSED
+        || waitsAt.containsValue(waiting)) {
+      return false;
+    }
+    for (int other : board.excludes[waiting]) {
+      if (waitingSpots.contains(other)) {
+        return false;
+      }
+    }
+    Bundle what = board.bundles.get(bundle);
+    return board.lifts.best(what, List.of(centre(waiting), centre(stack))).isPresent();
+  }
+
+  private Lifts.Lift lift(int bundle, int spot) {
+    return board.lifts.best(board.bundles.get(bundle), List.of(centre(spot))).orElseThrow();
+  }
+
+  private Point centre(int spot) {
+    return board.spots.get(spot).footprint().centre();
+  }
+
+  /** The steps as the unloading sheet shows them. */
+  static List<Step> steps(Board board, List<Lift> lifts, Map<Integer, Spot> named) {
+    List<Step> steps = new ArrayList<>();
+    for (Lift lift : lifts) {
+      Bundle bundle = board.bundles.get(lift.bundle());
+      String from =
+          lift.from() == Occupancy.NOWHERE ? bundle.loadId() : named.get(lift.from()).id();
+      steps.add(
+          new Step(
+              steps.size() + 1,
+              lift.kind(),
+              bundle.id(),
+              from,
+              named.get(lift.to()).id(),
+              lift.tier(),
+              lift.machine().stand().id(),
+              lift.machine().reachM(),
+              bundle.massKg(),
+              lift.machine().capacityKg()));
+    }
+    return steps;
+  }
+}

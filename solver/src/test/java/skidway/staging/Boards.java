@@ -1,0 +1,50 @@
+package skidway.staging;
+
+import java.util.ArrayList;
+import java.util.List;
+import skidway.erection.PullOrder;
+import skidway.plan.Task;
+import skidway.site.Spot;
+
+/** Boards for tests: people walk straight, and only what a test names excludes each other. */
+final class Boards {
+  private Boards() {}
+
+  static Board board(Task task, Spot... spots) {
+    return board(task, new int[spots.length][0], spots);
+  }
+
+  static Board board(Task task, int[][] excludes, Spot... spots) {
+    PullOrder order = PullOrder.of(task.site(), task.delivery().pieces());
+    double[][] metres = new double[spots.length][order.placements().size()];
+    for (int s = 0; s < spots.length; s++) {
+      for (int p = 0; p < metres[s].length; p++) {
+        metres[s][p] = spots[s].access().distanceTo(order.placements().get(p).middle());
+      }
+    }
+    return new Board(task, List.of(spots), excludes, metres, order);
+  }
+
+  static StagingSolution.Ground ground(Board board) {
+    return new StagingSolution.Ground(
+        board, new StackEvaluator(board, true), List.of(), new StopButton());
+  }
+
+  /** Every order of some numbers. */
+  static List<List<Integer>> orders(List<Integer> items) {
+    if (items.isEmpty()) {
+      return List.of(List.of());
+    }
+    List<List<Integer>> all = new ArrayList<>();
+    for (Integer first : items) {
+      List<Integer> rest = new ArrayList<>(items);
+      rest.remove(first);
+      for (List<Integer> tail : orders(rest)) {
+        List<Integer> order = new ArrayList<>(List.of(first));
+        order.addAll(tail);
+        all.add(order);
+      }
+    }
+    return all;
+  }
+}

@@ -1,0 +1,104 @@
+package skidway.staging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static skidway.testkit.BundleBuilder.aBundle;
+import static skidway.testkit.SiteBuilder.aSite;
+import static skidway.testkit.SiteBuilder.spot;
+import static skidway.testkit.Tasks.task;
+
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
+import skidway.site.Spot;
+import skidway.timber.Bundle;
+
+class StackEvaluatorTest {
+  private static final Spot SPOT = spot("S", "yard", 15, 8, 5, 1);
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void noOrderIsCheaperThanTheBestOne(long seed) {
+    Random random = new Random(seed);
+    Board board =
+        Boards.board(task(aSite().build(), RandomDelivery.bundles(random, 12)), SPOT);
+    StackEvaluator evaluator = new StackEvaluator(board, true);
+    for (int round = 0; round < 30; round++) {
+      int[] set = random.ints(0, 12).distinct().limit(2 + random.nextInt(4)).sorted().toArray();
+      StackCost best = evaluator.best(set, set.length, 0);
+      long cheapest = Long.MAX_VALUE;
+      for (List<Integer> order : Boards.orders(IntStream.of(set).boxed().toList())) {
+        int[] row = order.stream().mapToInt(Integer::intValue).toArray();
+        StackCost cost = evaluator.inOrder(row, row.length, 0);
+        cheapest = cost.legal() ? Math.min(cheapest, cost.totalMs()) : cheapest;
+      }
+      assertThat(best.legal()).isEqualTo(cheapest != Long.MAX_VALUE);
+      if (best.legal()) {
+        assertThat(best.totalMs()).isEqualTo(cheapest);
+      }
+    }
+  }
+
+  @Test
+  void piecesNeededLaterThanWhatLiesBeneathAreRehandled() {
+    Bundle early = aBundle("early").load("L1", 1).piece("W1", 1, 1, 3).build();
+    Bundle mixed =
+        aBundle("mixed").load("L1", 2).piece("W1", 2, 1, 3).piece("W1", 3, 1, 3).build();
+    Board board = Boards.board(task(aSite().build(), early, mixed), SPOT);
+    StackEvaluator evaluator = new StackEvaluator(board, true);
+    assertThat(evaluator.inOrder(new int[] {0, 1}, 2, 0).rehandleMs())
+        .isEqualTo(2 * board.time.rehandleMs(1));
+    assertThat(evaluator.inOrder(new int[] {1, 0}, 2, 0).rehandleMs()).isZero();
+  }
+
+  @Test
+  void aBundleThatComesOffBeforeTheOneBeneathItIsSetDown() {
+    Bundle first = aBundle("first").load("L1", 1).piece("W1", 1, 1, 3).build();
+    Bundle second = aBundle("second").load("L1", 2).piece("W1", 2, 1, 3).build();
+    Board board = Boards.board(task(aSite().build(), first, second), SPOT);
+    assertThat(new StackEvaluator(board, true).inOrder(new int[] {1, 0}, 2, 0).setDownMs())
+        .isEqualTo(board.time.liftMs(0));
+    assertThat(new StackEvaluator(board, false).best(new int[] {0, 1}, 2, 0).setDownMs()).isZero();
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.01})
+  void endOverhangCountsFromEveryBundleBeneath(double more) {
+    Bundle lower = aBundle("lower").size(3, 0.6, 0.3).piece("W1", 1, 1, 2).build();
+    Bundle upper = aBundle("upper").size(3.6 + 2 * more, 0.6, 0.3).piece("W1", 2, 1, 2).build();
+    Board board = Boards.board(task(aSite().build(), lower, upper), SPOT);
+    assertThat(new StackEvaluator(board, true).inOrder(new int[] {0, 1}, 2, 0).legal())
+        .isEqualTo(more == 0);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.01})
+  void stackHeightCountsBearers(double more) {
+    Bundle lower = aBundle("lower").size(4, 0.6, 0.5).piece("W1", 1, 1, 2).build();
+    Bundle upper = aBundle("upper").size(4, 0.6, 0.3 + more).piece("W1", 2, 1, 2).build();
+    Settings low =
+        Settings.defaults()
+            .with(Setting.STACK_HEIGHT, 1.0, "")
+            .with(Setting.BEARER_HEIGHT, 0.1, "");
+    Board board = Boards.board(task(aSite().build(), low, lower, upper), SPOT);
+    assertThat(new StackEvaluator(board, true).best(new int[] {0, 1}, 2, 0).legal())
+        .isEqualTo(more == 0);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1})
+  void theZoneCarriesTheWholeStackOnItsLowestBundle(double moreKg) {
+    // 2.4 kPa on 4 m by 0.6 m is 587.3 kg.
+    double limitKg = 2.4 * 4 * 0.6 * 1000 / 9.80665;
+    Bundle lower = aBundle("lower").weighing(300).piece("W1", 1, 1, 2).build();
+    Bundle upper = aBundle("upper").weighing(limitKg - 300 + moreKg).piece("W1", 2, 1, 2).build();
+    Board board =
+        Boards.board(task(aSite().build(), lower, upper), spot("S", "deck", 15, 20, 5, 1));
+    assertThat(new StackEvaluator(board, true).best(new int[] {0, 1}, 2, 0).legal())
+        .isEqualTo(moreKg == 0);
+  }
+}
