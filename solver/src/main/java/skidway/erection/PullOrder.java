@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import skidway.site.Site;
 import skidway.site.Wall;
@@ -74,5 +76,19 @@ public final class PullOrder {
       }
     }
     return risen;
+  }
+
+  /**
+   * For each wall that ever stands higher than a limit, by its id, the first pull index at which it
+   * does: the same answer as {@link #wallsHigherThan} for all pieces in one pass.
+   */
+  public SortedMap<String, Integer> risesAbove(double limitM) {
+    SortedMap<String, Integer> since = new TreeMap<>();
+    for (int i = 0; i < placements.size(); i++) {
+      if (placements.get(i).topM() > limitM) {
+        since.putIfAbsent(placements.get(i).wall().id(), i + 1);
+      }
+    }
+    return since;
   }
 }

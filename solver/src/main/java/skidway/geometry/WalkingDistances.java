@@ -1,0 +1,53 @@
+package skidway.geometry;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import skidway.erection.Placement;
+import skidway.erection.PullOrder;
+import skidway.site.Point;
+import skidway.site.Site;
+
+/**
+ * Measures all walks of a job: from every place where people draw pieces to every piece's place,
+ * with the walls that have risen by the time the piece is pulled.
+ */
+public final class WalkingDistances {
+  private WalkingDistances() {}
+
+  /**
+   * Lengths of the shortest walks, climbs counted, to whichever side of the wall is nearer.
+   *
+   * @param accesses where people stand to draw pieces
+   * @return metres by index of the access, then by pull index; infinite where nobody gets through
+   */
+  public static double[][] between(
+      Site site, Walker walker, List<Point> accesses, PullOrder order) {
+    Terrain terrain = new Terrain(site, walker);
+    List<ViewPoint> views = accesses.stream().map(ViewPoint::new).toList();
+    List<Placement> pieces = order.placements();
+    double[][] metres = new double[views.size()][pieces.size()];
+    Set<String> risen = new TreeSet<>();
+    int from = 0;
+    while (from < pieces.size()) {
+      Set<String> standing = Set.copyOf(risen);
+      int to = from;
+      while (to < pieces.size() && standing.containsAll(risen)) {
+        if (pieces.get(to).topM() > walker.stepOverM()) {
+          risen.add(pieces.get(to).wall().id());
+        }
+        to++;
+      }
+      WalkingMap map = new WalkingMap(terrain, standing);
+      copy(map.metresFrom(views, pieces.subList(from, to)), metres, from);
+      from = to;
+    }
+    return metres;
+  }
+
+  private static void copy(double[][] part, double[][] whole, int fromColumn) {
+    for (int row = 0; row < part.length; row++) {
+      System.arraycopy(part[row], 0, whole[row], fromColumn, part[row].length);
+    }
+  }
+}

@@ -1,0 +1,88 @@
+package skidway.geometry;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import skidway.erection.Placement;
+import skidway.site.Point;
+import skidway.site.Site;
+
+/**
+ * Measures the shortest walk between two points of the site while certain walls stand too high to
+ * step over.
+ *
+ * <p>A person is a point who keeps inside the site's boundary and walks round keep-clears that are
+ * not walkable, floor openings and risen walls, but through doors. Decks higher than a step are
+ * walked onto and off over their steps only; decks of one height that touch are one. Steps count
+ * their length and their height times the climb factor. Walks may touch obstacles; they bend at
+ * obstacles' corners only, which makes the visibility graph of those corners exact, to a tenth of a
+ * millimetre. A walk that does not exist is infinitely long.
+ *
+ * <p>Not for use by several threads at once.
+ *
+ * @see WalkingDistances for all walks of a pull order
+ */
+public final class WalkingMap {
+  private final Terrain terrain;
+  private final WalkingGraph graph;
+
+  WalkingMap(Terrain terrain, Set<String> risenWalls) {
+    this.terrain = terrain;
+    graph = new WalkingGraph(terrain, risenWalls);
+  }
+
+  /**
+   * Prepares the map.
+   *
+   * @param risenWalls ids of the walls that stand too high to step over
+   */
+  public static WalkingMap of(Site site, Set<String> risenWalls, Walker walker) {
+    return new WalkingMap(new Terrain(site, walker), risenWalls);
+  }
+
+  /** Length of the shortest walk, climbs counted. */
+  public double metres(Point from, Point to) {
+    Stop start = graph.stop(new ViewPoint(from));
+    Stop end = graph.stop(new ViewPoint(to));
+    return graph.metres(start, end, graph.metresFrom(end));
+  }
+
+  /**
+   * Lengths of the shortest walks to where the pieces' places are reached from, on whichever side
+   * of the wall that is nearer.
+   *
+   * @return by index of the start, then by index of the piece
+   */
+  public double[][] metres(List<Point> from, List<Placement> to) {
+    return metresFrom(from.stream().map(ViewPoint::new).toList(), to);
+  }
+
+  double[][] metresFrom(List<ViewPoint> from, List<Placement> to) {
+    List<Stop> starts = new ArrayList<>();
+    from.forEach(view -> starts.add(graph.stop(view)));
+    double[][] metres = new double[from.size()][to.size()];
+    for (double[] row : metres) {
+      Arrays.fill(row, Double.POSITIVE_INFINITY);
+    }
+    for (int piece = 0; piece < to.size(); piece++) {
+      for (StandingPoint point :
+          StandingPoint.of(terrain.site(), to.get(piece), terrain.walker())) {
+        shorten(metres, piece, starts, point);
+      }
+    }
+    return metres;
+  }
+
+  private void shorten(double[][] metres, int piece, List<Stop> starts, StandingPoint point) {
+    Stop end = graph.stop(new ViewPoint(point.at()));
+    if (!end.isWalkable()) {
+      return;
+    }
+    double[] toEnd = graph.metresFrom(end);
+    for (int i = 0; i < starts.size(); i++) {
+      double walk = graph.metres(starts.get(i), end, toEnd) + point.extraM();
+      metres[i][piece] = Math.min(metres[i][piece], walk);
+    }
+  }
+}

@@ -1,0 +1,34 @@
+package skidway.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import skidway.geometry.CentreLine;
+import skidway.rules.Rule;
+import skidway.site.Site;
+import skidway.site.Spot;
+
+/** Checks lanesClear: a stack stays half a lane's width off its centre line. */
+final class LanesClear implements PlacementCheck {
+  private record Way(String lane, CentreLine line, double halfWidthM) {}
+
+  private final List<Way> ways;
+
+  LanesClear(Site site) {
+    ways =
+        site.lanes().stream()
+            .map(l -> new Way("lane " + l.id(), CentreLine.of(l.centreLine()), l.widthM() / 2))
+            .toList();
+  }
+
+  @Override
+  public List<Breach> breaches(Spot spot) {
+    List<Breach> found = new ArrayList<>();
+    for (Way way : ways) {
+      if (way.line.isNearer(spot.footprint(), way.halfWidthM)) {
+        double gapM = way.line.gapM(spot.footprint());
+        found.add(new Breach(Rule.LANES_CLEAR, spot.id(), way.lane, gapM, way.halfWidthM));
+      }
+    }
+    return found;
+  }
+}

@@ -1,0 +1,87 @@
+package skidway.erection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static skidway.erection.Timbers.timber;
+import static skidway.testkit.SiteBuilder.aSite;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import skidway.site.Site;
+import skidway.timber.Piece;
+
+/** The builder's site has W1 and W3 with full starters, W2 and W4 with half ones. */
+class PullOrderTest {
+  private static final Site SITE = aSite().build();
+  private static final double COURSE_M = SITE.courseM();
+
+  @Test
+  void crossingWallsRiseInTurns() {
+    assertThat(
+            marks(
+                timber("W1", 3, 1, 4),
+                timber("W2", 2, 1, 4),
+                timber("W1", 1, 1, 4),
+                timber("W2", 1, 1, 4),
+                timber("W2", 3, 1, 4),
+                timber("W1", 2, 1, 4)))
+        .containsExactly("W1-1-1", "W2-1-1", "W2-2-1", "W1-2-1", "W2-3-1", "W1-3-1");
+  }
+
+  @Test
+  void wallsOfOneHeightGoByTheirOrderAndThenFromLeftToRight() {
+    assertThat(
+            marks(
+                timber("W3", 1, 1, 4),
+                timber("W1", 1, 10, 1),
+                timber("W1", 1, 2, 1),
+                timber("W3", 1, 2, 4),
+                timber("W1", 1, 1, 1)))
+        .containsExactly("W1-1-1", "W1-1-2", "W1-1-10", "W3-1-1", "W3-1-2");
+  }
+
+  @Test
+  void numbersPiecesFromZero() {
+    Piece first = timber("W1", 1, 1, 4);
+    Piece second = timber("W1", 2, 1, 4);
+    PullOrder order = PullOrder.of(SITE, List.of(second, first));
+    assertThat(order.indexOf(first)).isEqualTo(0);
+    assertThat(order.indexOf(second)).isEqualTo(1);
+  }
+
+  @Test
+  void refusesAPieceThatIsNotPartOfTheBuilding() {
+    PullOrder order = PullOrder.of(SITE, List.of(timber("W1", 1, 1, 4), timber("W9", 1, 1, 4)));
+    assertThat(order.placements()).hasSize(1);
+    assertThatThrownBy(() -> order.indexOf(timber("W9", 1, 1, 4)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("W9-1-1");
+  }
+
+  /** Pieces are 0.2 m high, courses 0.15 m apart: W1 passes 0.4 m with its third course. */
+  @Test
+  void aWallStandsHigherOnceThePieceIsLaid() {
+    PullOrder order =
+        PullOrder.of(
+            SITE,
+            List.of(
+                timber("W1", 1, 1, 4),
+                timber("W1", 2, 1, 4),
+                timber("W1", 3, 1, 4),
+                timber("W2", 1, 1, 4),
+                timber("W2", 6, 1, 4)));
+    assertThat(COURSE_M).isEqualTo(0.15);
+    assertThat(order.wallsHigherThan(0.4, 3)).isEmpty();
+    assertThat(order.wallsHigherThan(0.4, 4)).containsExactly("W1");
+    assertThat(order.wallsHigherThan(0.4, 5)).containsExactly("W1", "W2");
+    assertThat(order.wallsHigherThan(0.5, 4)).isEmpty();
+    assertThat(order.risesAbove(0.4)).containsEntry("W1", 4).containsEntry("W2", 5).hasSize(2);
+    assertThat(order.risesAbove(2)).isEmpty();
+  }
+
+  private static List<String> marks(Piece... pieces) {
+    return PullOrder.of(SITE, List.of(pieces)).placements().stream()
+        .map(p -> p.piece().mark())
+        .toList();
+  }
+}
