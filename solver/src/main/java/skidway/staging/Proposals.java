@@ -4,13 +4,14 @@ import java.util.Iterator;
 import java.util.NoSuchElementException;
 import java.util.Objects;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
 /** Feeds the engine with moves that keep the rules, drawn from {@link Proposal}. */
 public class Proposals implements MoveIteratorFactory<StagingSolution, Reassign> {
-  /** Draws before the engine is given a move that breaks a rule (and will be turned down). */
-  private static final int MOST_DRAWS = 500;
+  /** Draws without a move that keeps the rules before a search is given up as stuck. */
+  private static final int MOST_DRAWS = 20_000;
 
   @Override
   public long getSize(ScoreDirector<StagingSolution> director) {
@@ -34,6 +35,7 @@ public class Proposals implements MoveIteratorFactory<StagingSolution, Reassign>
     private final Occupancy live;
     private final StopButton stop;
     private final Proposal proposal;
+    private @Nullable Reassign drawn;
 
     Draws(Occupancy live, StopButton stop, Random random) {
       this.live = live;
@@ -43,7 +45,13 @@ public class Proposals implements MoveIteratorFactory<StagingSolution, Reassign>
 
     @Override
     public boolean hasNext() {
-      return !stop.pressed();
+      for (int i = 0; drawn == null && i < MOST_DRAWS && !stop.pressed(); i++) {
+        Reassign move = proposal.draw();
+        if (move.changes(live) && move.keepsRules(live)) {
+          drawn = move;
+        }
+      }
+      return drawn != null;
     }
 
     @Override
@@ -51,10 +59,8 @@ public class Proposals implements MoveIteratorFactory<StagingSolution, Reassign>
       if (!hasNext()) {
         throw new NoSuchElementException();
       }
-      Reassign move = proposal.draw();
-      for (int i = 0; i < MOST_DRAWS && !move.keepsRules(live); i++) {
-        move = proposal.draw();
-      }
+      Reassign move = Objects.requireNonNull(drawn);
+      drawn = null;
       return move;
     }
   }

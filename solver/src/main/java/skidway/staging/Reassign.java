@@ -3,7 +3,6 @@ package skidway.staging;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.IntStream;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.move.AbstractMove;
 
@@ -15,6 +14,16 @@ final class Reassign extends AbstractMove<StagingSolution> {
   Reassign(int[] bundles, int[] targets) {
     this.bundles = bundles;
     this.targets = targets;
+  }
+
+  /** Whether any bundle would lie elsewhere than now. */
+  boolean changes(Occupancy live) {
+    for (int i = 0; i < bundles.length; i++) {
+      if (live.spotOf(bundles[i]) != targets[i]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether the plan would still be within the rules; the occupancy is left as it was. */
@@ -40,8 +49,12 @@ final class Reassign extends AbstractMove<StagingSolution> {
   @Override
   public boolean isMoveDoable(ScoreDirector<StagingSolution> director) {
     StagingSolution solution = director.getWorkingSolution();
-    return IntStream.range(0, bundles.length)
-        .anyMatch(i -> solution.placing(bundles[i]).spot() != targets[i]);
+    for (int i = 0; i < bundles.length; i++) {
+      if (solution.placing(bundles[i]).spot() != targets[i]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   @Override
