@@ -1,20 +1,110 @@
 package skidway.layout;
 
+import java.util.ArrayList;
 import java.util.List;
 import skidway.rules.Settings;
+import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Spot;
+import skidway.site.Wall;
+import skidway.site.Zone;
 import skidway.timber.Delivery;
 
-/** Lays out candidate spots. */
+/**
+ * Lays out the spots a plan may use.
+ *
+ * <p>Many more than will be used, most of them excluding each other: rows from every edge of every
+ * zone, in the directions of its edges and of the walls, in a few lengths, open to either side,
+ * snug against obstacles and in between. Their number is kept to {@link #SPOTS_PER_BUNDLE} for each
+ * bundle: zones and sizes share it evenly, the plain row pattern goes first, and what does not fit
+ * is thinned half by nearness to the building and half evenly ({@link Thinning}).
+ */
 public final class SpotLayout {
-  private SpotLayout() {}
+  /** Gives a house of 30 bundles 600 candidates; more slow a search down without helping it. */
+  static final int SPOTS_PER_BUNDLE = 20;
+
+  static final int LEAST_SPOTS = 300;
+  static final int MOST_SPOTS = 4000;
+
+  /** One candidate in this many may be a standing rack. */
+  private static final int SPOTS_PER_RACK = 10;
+
+  private final Site site;
+  private final ZoneFill fill;
+  private final Point building;
+
+  private SpotLayout(Site site, Delivery delivery, Settings settings) {
+    this.site = site;
+    building = building(site);
+    LegalSpots legal = LegalSpots.of(site, settings);
+    InReach reach = new InReach(site, delivery);
+    OffDecks offDecks = new OffDecks(site);
+    fill =
+        new ZoneFill(
+            site,
+            settings,
+            spot -> reach.allows(spot.footprint()) && legal.isLegal(spot) && offDecks.allows(spot),
+            building);
+  }
 
   /**
-   * The spots that a plan may use: those given with the site, as they are, or else those laid out
-   * here, all of them legal.
+   * The spots given with the site, as they are, or else those laid out here, all of them legal. Ids
+   * are the zone's with a number, the same for the same input; none when nothing has room.
    */
   public static List<Spot> candidates(Site site, Delivery delivery, Settings settings) {
-    return site.spots().isEmpty() ? new Rows(site, settings).all(delivery) : site.spots();
+    if (!site.spots().isEmpty()) {
+      return site.spots();
+    }
+    SpotLayout layout = new SpotLayout(site, delivery, settings);
+    int bundles = delivery.bundles().size();
+    int most = Math.min(MOST_SPOTS, Math.max(LEAST_SPOTS, SPOTS_PER_BUNDLE * bundles));
+    List<Spot> spots = new ArrayList<>();
+    SpotSizes.rack(delivery, settings)
+        .ifPresent(size -> spots.addAll(layout.racks(size, most / SPOTS_PER_RACK)));
+    spots.addAll(layout.stacks(SpotSizes.stacks(delivery), most - spots.size()));
+    return Numbering.number(site, spots);
+  }
+
+  private List<Spot> stacks(List<SpotSize> sizes, int most) {
+    List<List<Ranked>> groups = new ArrayList<>();
+    for (Zone zone : site.zones()) {
+      for (SpotSize size : sizes) {
+        List<Double> others =
+            sizes.stream().filter(s -> !s.equals(size)).map(SpotSize::lengthM).toList();
+        groups.add(fill.fill(zone, size, others));
+      }
+    }
+    return share(groups, most);
+  }
+
+  /** Racks stand on the decks, near the walls they serve; in the yards only if no deck has room. */
+  private List<Spot> racks(SpotSize size, int most) {
+    List<Spot> onDecks = racks(site.decks(), size, most);
+    return onDecks.isEmpty() ? racks(site.yards(), size, most) : onDecks;
+  }
+
+  private List<Spot> racks(List<? extends Zone> zones, SpotSize size, int most) {
+    return share(zones.stream().map(zone -> fill.fill(zone, size, List.of())).toList(), most);
+  }
+
+  private List<Spot> share(List<List<Ranked>> groups, int most) {
+    int[] shares = Quotas.divide(groups.stream().mapToInt(List::size).toArray(), most);
+    List<Spot> spots = new ArrayList<>();
+    for (int i = 0; i < shares.length; i++) {
+      spots.addAll(Thinning.pick(groups.get(i), shares[i], building));
+    }
+    return spots;
+  }
+
+  /** The middle of the walls' middles, or of the site while it has no walls. */
+  private static Point building(Site site) {
+    List<Point> points =
+        site.walls().isEmpty()
+            ? site.boundary().corners()
+            : site.walls().stream().map((Wall wall) -> wall.at(wall.lengthM() / 2)).toList();
+    return points.stream()
+        .reduce(Point::plus)
+        .map(sum -> sum.times(1.0 / points.size()))
+        .orElse(new Point(0, 0));
   }
 }

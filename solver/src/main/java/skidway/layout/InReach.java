@@ -1,0 +1,34 @@
+package skidway.layout;
+
+import java.util.Comparator;
+import skidway.site.ChartRow;
+import skidway.site.Footprint;
+import skidway.site.Machine;
+import skidway.site.Site;
+import skidway.timber.Bundle;
+import skidway.timber.Delivery;
+
+/**
+ * Tells whether the machine can put the lightest bundle down at a place at all; a spot where it
+ * cannot is of no use.
+ */
+final class InReach {
+  private final Machine machine;
+  private final double farthestM;
+
+  InReach(Site site, Delivery delivery) {
+    machine = site.machine();
+    double lightestKg = delivery.bundles().stream().mapToDouble(Bundle::massKg).min().orElse(0);
+    farthestM =
+        machine.chart().stream()
+            .filter(row -> row.capacityKg() >= lightestKg)
+            .max(Comparator.comparingDouble(ChartRow::reachM))
+            .map(ChartRow::reachM)
+            .orElse(0.0);
+  }
+
+  boolean allows(Footprint footprint) {
+    return machine.stands().stream()
+        .anyMatch(stand -> stand.at().distanceTo(footprint.centre()) <= farthestM);
+  }
+}
