@@ -22,7 +22,7 @@ final class LHouseText {
         "name": "Two Herons, lot 7",
         "north": 75,
         "course": "@course@",
-        "boundary": [[14, 0], [100, 0], [100, 61], [94, 67], [14, 67]],
+        "boundary": [[14, 3], [96, 3], [96, 60], [90, 67], [14, 67]],
         "walls": [
       @walls@
         ],
@@ -36,27 +36,27 @@ final class LHouseText {
            ]}
         ],
         "yards": [
-          {"id": "south", "outline": [[24, 10.5], [74.5, 10.5], [74.5, 23.5], [24, 23.5]], "allowed": "1000 psf"},
-          {"id": "east", "outline": [[83, 22], [97, 22], [97, 58], [83, 58]], "allowed": "1000 psf"}
+          {"id": "south", "outline": [[24, 14], [74.5, 14], [74.5, 22.5], [24, 22.5]], "allowed": "1000 psf"},
+          {"id": "east", "outline": [[83, 23], [92.5, 23], [92.5, 57], [83, 57]], "allowed": "1000 psf"}
         ],
         "lanes": [
-          {"id": "drive", "line": [[51.5, 9.5], [51.5, 26]], "width": "8 ft"},
-          {"id": "side drive", "line": [[78.75, 2], [78.75, 54]], "width": "8 ft"}
+          {"id": "drive", "line": [[51.5, 13], [51.5, 26]], "width": "8 ft"},
+          {"id": "side drive", "line": [[78.75, 4], [78.75, 54]], "width": "8 ft"}
         ],
         "keepClears": [
-          {"id": "trench", "outline": [[22, 0], [24, 0], [24, 40], [22, 40]], "margin": "3 ft",
+          {"id": "trench", "outline": [[22, 3], [24, 3], [24, 40], [22, 40]], "margin": "3 ft",
            "reason": "open water and sewer trench", "walkable": false},
-          {"id": "tree", "outline": [[93.5, 49], [94.5, 50], [94.5, 51], [93.5, 52], [92.5, 52], [91.5, 51], [91.5, 50], [92.5, 49]],
+          {"id": "tree", "outline": [[93, 44.5], [94, 45.5], [94, 46.5], [93, 47.5], [92, 47.5], [91, 46.5], [91, 45.5], [92, 44.5]],
            "margin": "3 ft", "reason": "old oak, nothing on its roots", "walkable": false}
         ],
         "truckStands": [
-          {"id": "street", "centre": [52, 5], "heading": 0, "length": "32 ft", "width": "8 ft 6 in"}
+          {"id": "street", "centre": [52, 8], "heading": 0, "length": "32 ft", "width": "8 ft 6 in"}
         ],
         "machine": {
           "name": "telehandler on site",
           "stands": [
-            {"id": "M1", "at": [32, 6]},
-            {"id": "M2", "at": [51.5, 17]},
+            {"id": "M1", "at": [32, 9]},
+            {"id": "M2", "at": [51.5, 18]},
             {"id": "M3", "at": [78.75, 20]},
             {"id": "M4", "at": [78.75, 50]}
           ],
