@@ -16,7 +16,7 @@ import net.jqwik.api.Provide;
 import skidway.site.Site;
 import skidway.timber.Piece;
 
-class PullOrderProperties {
+class PullOrderPropertyTest {
   private static final Site SITE = aSite().build();
 
   @Provide
