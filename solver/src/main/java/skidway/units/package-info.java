@@ -1,7 +1,7 @@
 /**
  * How people there write and read figures: lengths with feet and inches, pounds or kilograms.
- * Inside Skidway every quantity is SI; this package is where it comes in and goes out. Open {@link
- * skidway.units.Figures} first. Imports nothing.
+ * Inside Skidway every quantity is SI; {@link skidway.units.Quantities} is where it comes in,
+ * {@link skidway.units.Figures} where it goes out. Imports nothing.
  */
 @NullMarked
 package skidway.units;

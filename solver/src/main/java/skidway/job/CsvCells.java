@@ -1,0 +1,96 @@
+package skidway.job;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.dataformat.csv.CsvFactory;
+import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Splits a table into rows of cells that know where they stand; skips rows without any text. */
+final class CsvCells implements AutoCloseable {
+  private static final int LONGEST_CELL = 1000;
+
+  private static final CsvFactory CSV =
+      CsvFactory.builder()
+          .enable(CsvParser.Feature.WRAP_AS_ARRAY)
+          .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
+          .streamReadConstraints(
+              StreamReadConstraints.builder().maxStringLength(LONGEST_CELL).build())
+          .build();
+
+  private final SourceFile file;
+  private final Problems problems;
+  private final CsvParser parser;
+  private boolean broken;
+
+  /** One cell and its place. */
+  record Cell(String text, Place place) {}
+
+  CsvCells(SourceFile file, Problems problems) {
+    this.file = file;
+    this.problems = problems;
+    try {
+      this.parser = CSV.createParser(new StringReader(file.text()));
+      String header = file.text().stripLeading().lines().findFirst().orElse("");
+      parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(Separator.of(header)));
+      parser.nextToken(); // the array round the table
+    } catch (IOException e) {
+      throw new UncheckedIOException("Reading from memory failed.", e);
+    }
+  }
+
+  /** The next row with any text in it; empty at the end or after a problem that ends the file. */
+  List<Cell> next() {
+    try {
+      while (parser.nextToken() == JsonToken.START_ARRAY) {
+        List<Cell> cells = row();
+        if (cells.stream().anyMatch(c -> !c.text().isEmpty())) {
+          return cells;
+        }
+      }
+    } catch (JsonProcessingException e) {
+      broken = true;
+      JsonLocation at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
+      problems.add(
+          file.at(at.getLineNr(), at.getColumnNr()),
+          "a cell that does not end (" + e.getOriginalMessage() + ")",
+          "a cell is at most "
+              + LONGEST_CELL
+              + " characters; in a cell in quotes, a quote is written twice",
+          "correct the quotes there or just before; the rest of the file was not read");
+    } catch (IOException e) {
+      throw new UncheckedIOException("Reading from memory failed.", e);
+    }
+    return List.of();
+  }
+
+  /** Whether the file could not be read to its end. */
+  boolean broken() {
+    return broken;
+  }
+
+  private List<Cell> row() throws IOException {
+    List<Cell> cells = new ArrayList<>();
+    while (parser.nextToken() == JsonToken.VALUE_STRING) {
+      JsonLocation at = parser.currentTokenLocation();
+      cells.add(new Cell(parser.getText().strip(), file.at(at.getLineNr(), at.getColumnNr())));
+    }
+    return cells;
+  }
+
+  @Override
+  public void close() {
+    try {
+      parser.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException("Closing memory failed.", e);
+    }
+  }
+}

@@ -1,0 +1,271 @@
+package skidway.job;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * The fields of one JSON object, read by type. What is missing or wrong becomes a problem at its
+ * place and a harmless stand-in value; {@link #finish} builds the thing only if nothing was wrong.
+ */
+final class Fields {
+  /** More of anything than a site has; what works on pairs stays quick below it. */
+  private static final int MOST_THINGS = 2000;
+
+  private final LocatedNode.Members node;
+  private final String owner;
+  private final Values values;
+  private final Set<String> asked = new HashSet<>();
+  private final int problemsBefore;
+
+  /**
+   * @param owner what the object describes, as in {@code wall "W1"}
+   */
+  Fields(LocatedNode.Members node, String owner, Values values) {
+    this.node = node;
+    this.owner = owner;
+    this.values = values;
+    this.problemsBefore = values.problems().count();
+  }
+
+  /** The place of a field's value, or of the object when there is none. */
+  Place at(String name) {
+    LocatedNode value = node.fields().get(name);
+    return value == null ? node.place() : value.place();
+  }
+
+  /** The place of a field's name. */
+  Place nameOf(String name) {
+    return node.names().getOrDefault(name, node.place());
+  }
+
+  /** All field names, in file order. */
+  List<String> names() {
+    return List.copyOf(node.fields().keySet());
+  }
+
+  boolean has(String name) {
+    asked.add(name);
+    LocatedNode value = node.fields().get(name);
+    return value != null && !(value instanceof LocatedNode.Nothing);
+  }
+
+  /** A required field, whatever its type. */
+  Optional<LocatedNode> node(String name, String allowed) {
+    asked.add(name);
+    LocatedNode value = node.fields().get(name);
+    if (value == null) {
+      String hint = Nearest.hint(name, unasked());
+      problem(name, owner + " without \"" + name + '"' + hint, allowed, "add the field");
+    }
+    return Optional.ofNullable(value);
+  }
+
+  private <T extends LocatedNode> Optional<T> typed(String name, Class<T> type, String allowed) {
+    Optional<LocatedNode> value = node(name, allowed);
+    if (value.isPresent() && !type.isInstance(value.get())) {
+      wrong(name, value.get(), allowed);
+    }
+    return value.filter(type::isInstance).map(type::cast);
+  }
+
+  private void wrong(String name, LocatedNode value, String allowed) {
+    problem(name, value.words() + " as \"" + name + '"', allowed, "correct it");
+  }
+
+  private void problem(String name, String found, String allowed, String wayOut) {
+    values.problems().add(at(name), found, allowed, wayOut);
+  }
+
+  /** A text on one line. */
+  String text(String name) {
+    String allowed = '"' + name + "\" is a text in double quotes, 1 to 200 characters";
+    Optional<LocatedNode.Text> text = typed(name, LocatedNode.Text.class, allowed);
+    String value = text.map(t -> t.value().strip()).orElse("");
+    if (text.isPresent() && (value.isEmpty() || !Names.isLine(value))) {
+      wrong(name, text.get(), allowed);
+      return "";
+    }
+    return value;
+  }
+
+  /** The id of the thing itself; it is registered. */
+  String id(Ids ids) {
+    String id = reference("id");
+    ids.register(id, at("id"));
+    return id;
+  }
+
+  /** The id of another thing. */
+  String reference(String name) {
+    Optional<LocatedNode.Text> text = typed(name, LocatedNode.Text.class, Names.ALLOWED);
+    String id = text.map(t -> t.value().strip()).orElse("");
+    if (text.isPresent() && !Names.isId(id)) {
+      wrong(name, text.get(), Names.ALLOWED);
+      return "";
+    }
+    return id;
+  }
+
+  boolean flag(String name, boolean otherwise) {
+    if (!has(name)) {
+      return otherwise;
+    }
+    String allowed = '"' + name + "\" is true or false";
+    return typed(name, LocatedNode.Flag.class, allowed)
+        .map(LocatedNode.Flag::value)
+        .orElse(otherwise);
+  }
+
+  /** One of an enum's values, written in lower case. */
+  <E extends Enum<E>> E choice(String name, E otherwise) {
+    List<E> all = List.of(otherwise.getDeclaringClass().getEnumConstants());
+    List<String> words = all.stream().map(e -> e.name().toLowerCase(Locale.ROOT)).toList();
+    return all.get(choice(name, words));
+  }
+
+  /** The index of the word that stands there; 0 after a problem. */
+  int choice(String name, List<String> words) {
+    String allowed = '"' + name + "\" is one of " + String.join(", ", words);
+    Optional<LocatedNode.Text> text = typed(name, LocatedNode.Text.class, allowed);
+    int index = text.map(t -> words.indexOf(t.value().strip())).orElse(0);
+    if (index < 0) {
+      String hint = Nearest.hint(text.get().value(), words);
+      problem(name, text.get().words() + " as \"" + name + '"' + hint, allowed, "correct it");
+    }
+    return Math.max(0, index);
+  }
+
+  double quantity(String name, Bounds bounds) {
+    return quantity(name, bounds.range());
+  }
+
+  /** A quantity in SI; not a number after a problem. */
+  double quantity(String name, Bounds.Range range) {
+    String allowed = values.allowed(range.measure());
+    Optional<LocatedNode> value = node(name, allowed);
+    return value.isEmpty() ? Double.NaN : quantity(value.get(), name, range);
+  }
+
+  OptionalDouble optional(String name, Bounds bounds) {
+    return has(name) ? OptionalDouble.of(quantity(name, bounds)) : OptionalDouble.empty();
+  }
+
+  double quantity(LocatedNode value, String name, Bounds.Range range) {
+    if (value instanceof LocatedNode.Text text) {
+      return values.read(text.place(), range, text.value());
+    }
+    if (value instanceof LocatedNode.Figure number) {
+      return values.bare(number.place(), range, number.value(), number.text());
+    }
+    values
+        .problems()
+        .add(
+            value.place(),
+            value.words() + " as \"" + name + '"',
+            values.allowed(range.measure()),
+            "correct it");
+    return Double.NaN;
+  }
+
+  /** A list of nodes; empty after a problem. */
+  List<LocatedNode> items(String name, int least, int most) {
+    String allowed =
+        '"' + name + "\" is a list in brackets of " + least + " to " + most + " entries";
+    Optional<LocatedNode.Items> items = typed(name, LocatedNode.Items.class, allowed);
+    if (items.isEmpty()) {
+      return List.of();
+    }
+    int size = items.get().nodes().size();
+    if (size < least || size > most) {
+      wrong(name, items.get(), allowed);
+      return List.of();
+    }
+    return items.get().nodes();
+  }
+
+  /** The things of a list that may be missing. */
+  <T> List<Read<T>> optionalObjects(String name, Ids ids, Function<Fields, Optional<T>> reader) {
+    return has(name) ? objects(name, 0, MOST_THINGS, ids, reader) : List.of();
+  }
+
+  <T> List<Read<T>> objects(String name, int least, Ids ids, Function<Fields, Optional<T>> reader) {
+    return objects(name, least, MOST_THINGS, ids, reader);
+  }
+
+  /**
+   * The things of a list. Each is read before the next is looked at, so that a problem counts
+   * against one of them only.
+   */
+  <T> List<Read<T>> objects(
+      String name, int least, int most, Ids ids, Function<Fields, Optional<T>> reader) {
+    int before = values.problems().count();
+    List<LocatedNode> items = items(name, least, most);
+    if (values.problems().count() > before) {
+      ids.incomplete();
+    }
+    List<Read<T>> things = new ArrayList<>();
+    for (LocatedNode item : items) {
+      if (item instanceof LocatedNode.Members members) {
+        Fields fields = new Fields(members, "a " + ids.kind(), values);
+        reader.apply(fields).ifPresent(thing -> things.add(new Read<>(thing, fields)));
+      } else {
+        ids.incomplete();
+        String allowed = "a " + ids.kind() + " is an object in braces";
+        values.problems().add(item.place(), item.words(), allowed, "correct it");
+      }
+    }
+    return things;
+  }
+
+  Optional<Fields> object(String name, String kind) {
+    return typed(name, LocatedNode.Members.class, '"' + name + "\" is an object in braces")
+        .map(members -> new Fields(members, "a " + kind, values));
+  }
+
+  /** Builds the thing if nothing was wrong in it, and remarks on fields nobody asked for. */
+  <T> Optional<T> finish(Supplier<T> thing) {
+    for (String name : unasked()) {
+      values
+          .problems()
+          .remark(
+              node.names().get(name),
+              "an unknown field \"" + Quote.shortened(name) + '"' + Nearest.hint(name, asked),
+              "it is not read",
+              "remove it or correct its name");
+    }
+    return sound() ? Optional.of(thing.get()) : Optional.empty();
+  }
+
+  boolean sound() {
+    return problemCount() == problemsBefore;
+  }
+
+  /** Problems of the whole job so far, to see whether a part added any. */
+  int problemCount() {
+    return values.problems().count();
+  }
+
+  void report(Place place, String found, String allowed, String wayOut) {
+    values.problems().add(place, found, allowed, wayOut);
+  }
+
+  void remark(Place place, String found, String allowed, String wayOut) {
+    values.problems().remark(place, found, allowed, wayOut);
+  }
+
+  /** A length as the job's people write it. */
+  String length(double metres) {
+    return values.figures().length(metres);
+  }
+
+  private List<String> unasked() {
+    return node.fields().keySet().stream().filter(n -> !asked.contains(n)).toList();
+  }
+}

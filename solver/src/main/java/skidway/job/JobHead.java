@@ -1,0 +1,40 @@
+package skidway.job;
+
+import java.util.List;
+import java.util.Optional;
+import skidway.rules.Settings;
+import skidway.units.UnitSystem;
+
+/**
+ * What {@code job.json} says: the job's name, units and changed settings.
+ *
+ * @param units empty when the file does not say; nothing else is judged by size then
+ */
+record JobHead(String name, Optional<UnitSystem> units, Settings settings) {
+  static final String FILE = "job.json";
+  private static final List<String> UNITS = List.of("us", "metric");
+
+  static JobHead read(Optional<LocatedNode.Members> file, Problems problems) {
+    if (file.isEmpty()) {
+      return new JobHead("", Optional.empty(), Settings.defaults());
+    }
+    Fields first = new Fields(file.get(), "a job", new Values(problems, UnitSystem.METRIC, false));
+    Optional<UnitSystem> units = units(first);
+    Values values = new Values(problems, units.orElse(UnitSystem.METRIC), units.isPresent());
+    Fields f = new Fields(file.get(), "a job", values);
+    Format.check(f);
+    String name = f.text("name");
+    f.has("units");
+    Settings settings = f.has("settings") ? new SettingsReader().read(f) : Settings.defaults();
+    JobHead head = new JobHead(name, units, settings);
+    f.finish(() -> head);
+    return head;
+  }
+
+  private static Optional<UnitSystem> units(Fields f) {
+    int index = f.choice("units", UNITS);
+    return f.sound()
+        ? Optional.of(index == 0 ? UnitSystem.US : UnitSystem.METRIC)
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,103 @@
+package skidway.job;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import skidway.plan.Task;
+import skidway.rules.Settings;
+import skidway.site.Site;
+import skidway.timber.Delivery;
+import skidway.timber.Load;
+import skidway.units.UnitSystem;
+
+/**
+ * Reads a job folder: {@code job.json}, {@code site.json}, {@code pieces.csv}, {@code bundles.csv}
+ * and {@code loads.csv}. Reads on after a mistake, so that all of them are in one report.
+ */
+public final class JobReader {
+  /** The input files in the order in which they are reported and fingerprinted. */
+  static final List<String> FILES =
+      List.of(
+          JobHead.FILE, SiteReader.FILE, PiecesReader.FILE, BundlesReader.FILE, LoadsReader.FILE);
+
+  private static final int MOST_JSON_BYTES = 4_000_000;
+  private static final int MOST_CSV_BYTES = 32_000_000;
+
+  private final Problems problems = new Problems();
+  private final InputFiles input;
+  private final List<SourceFile> files = new ArrayList<>();
+
+  private JobReader(Path folder) {
+    this.input = new InputFiles(folder, problems);
+  }
+
+  /**
+   * Reads and checks a job.
+   *
+   * @throws BadInput with everything that is wrong in it
+   */
+  public static Job read(Path folder) {
+    JobReader reader = new JobReader(folder);
+    reader.requireFolder();
+    return reader.job();
+  }
+
+  private void requireFolder() {
+    Path folder = input.folder();
+    if (!Files.isDirectory(folder)) {
+      problems.add(
+          new SourceFile(folder.toString(), "").whole(),
+          Files.exists(folder) ? "a file" : "no such folder",
+          "a job is a folder that holds " + String.join(", ", FILES),
+          "name the job's folder");
+      problems.throwIfAny(List.of());
+    }
+  }
+
+  private Job job() {
+    Optional<SourceFile> jobFile = file(JobHead.FILE, MOST_JSON_BYTES);
+    Optional<SourceFile> siteFile = file(SiteReader.FILE, MOST_JSON_BYTES);
+    Optional<SourceFile> piecesFile = file(PiecesReader.FILE, MOST_CSV_BYTES);
+    Optional<SourceFile> bundlesFile = file(BundlesReader.FILE, MOST_CSV_BYTES);
+    Optional<SourceFile> loadsFile = file(LoadsReader.FILE, MOST_CSV_BYTES);
+
+    JobHead head = JobHead.read(jobFile.flatMap(f -> JsonTree.read(f, problems)), problems);
+    UnitSystem units = head.units().orElse(UnitSystem.METRIC);
+    Values values = new Values(problems, units, head.units().isPresent());
+    Ids walls = new Ids("wall", problems);
+    Ids truckStands = new Ids("truck stand", problems);
+    Ids loadIds = new Ids("load", problems);
+    Ids bundleIds = new Ids("bundle", problems);
+
+    Optional<Fields> siteFields =
+        siteFile
+            .flatMap(f -> JsonTree.read(f, problems))
+            .map(members -> new Fields(members, "a site", values));
+    Optional<Site> site = new SiteReader(problems, walls, truckStands).read(siteFields);
+    List<Load> loads = new LoadsReader(loadIds, truckStands).read(loadsFile, values);
+    Map<String, BundlesReader.BundleRow> bundles =
+        new BundlesReader(bundleIds, loadIds).read(bundlesFile, values);
+    PiecesReader pieces = new PiecesReader(problems, walls, bundleIds);
+    Packing packing = new Packing(bundles);
+    packing.pack(pieces.read(piecesFile, values));
+    Delivery delivery = new Delivery(loads, packing.bundles(pieces));
+
+    problems.throwIfAny(FILES);
+    return finished(head.name(), head.settings(), site.orElseThrow(), delivery, values);
+  }
+
+  private Job finished(
+      String name, Settings settings, Site site, Delivery delivery, Values values) {
+    Task task = new Task(name, site, delivery, settings, values.figures());
+    return new Job(input.folder(), task, Fingerprint.of(files), problems.remarks(FILES));
+  }
+
+  private Optional<SourceFile> file(String name, int mostBytes) {
+    Optional<SourceFile> file = input.read(name, mostBytes);
+    file.ifPresent(files::add);
+    return file;
+  }
+}

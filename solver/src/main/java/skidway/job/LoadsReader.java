@@ -1,0 +1,52 @@
+package skidway.job;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import skidway.timber.Load;
+
+/** Reads {@code loads.csv}: one truck a row. */
+final class LoadsReader {
+  static final String FILE = "loads.csv";
+  private static final List<String> REQUIRED = List.of("load", "arrival", "truck_stand");
+
+  private final Ids loadIds;
+  private final Ids truckStands;
+  private final List<Load> loads = new ArrayList<>();
+
+  LoadsReader(Ids loadIds, Ids truckStands) {
+    this.loadIds = loadIds;
+    this.truckStands = truckStands;
+  }
+
+  List<Load> read(Optional<SourceFile> file, Values values) {
+    if (file.isEmpty() || !CsvTable.read(file.get(), REQUIRED, List.of(), values, this::row)) {
+      loadIds.incomplete();
+    }
+    return loads;
+  }
+
+  private void row(CsvRow row) {
+    String id = row.id("load", loadIds);
+    Optional<LocalDateTime> arrival = arrival(row);
+    String stand = row.reference("truck_stand");
+    truckStands.require(stand, row.at("truck_stand"), "name a truck stand of site.json");
+    row.finish(() -> new Load(id, arrival.orElseThrow(), stand)).ifPresent(loads::add);
+  }
+
+  private static Optional<LocalDateTime> arrival(CsvRow row) {
+    String text = row.text("arrival");
+    try {
+      return Optional.of(LocalDateTime.parse(text.replaceFirst(" +", "T")));
+    } catch (DateTimeParseException e) {
+      row.report(
+          "arrival",
+          Quote.found(text) + " as arrival",
+          "an arrival is a date and time of day such as 2031-05-05T08:00",
+          "write it like that");
+      return Optional.empty();
+    }
+  }
+}

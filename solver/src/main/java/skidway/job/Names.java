@@ -1,0 +1,29 @@
+package skidway.job;
+
+/** Decides what may be an id: it is painted on the ground, printed on tags and shouted. */
+final class Names {
+  static final String ALLOWED =
+      "an id is a text of 1 to 40 printable characters, such as W1, B-07 or north yard";
+  private static final int LONGEST_ID = 40;
+  private static final int LONGEST_LINE = 200;
+
+  private Names() {}
+
+  static boolean isId(String text) {
+    return !text.isEmpty() && text.length() <= LONGEST_ID && printable(text);
+  }
+
+  static boolean isLine(String text) {
+    return text.length() <= LONGEST_LINE && printable(text);
+  }
+
+  private static boolean printable(String text) {
+    return text.codePoints()
+        .noneMatch(
+            c ->
+                Character.isISOControl(c)
+                    || Character.getType(c) == Character.FORMAT
+                    || Character.getType(c) == Character.SURROGATE
+                    || !Character.isDefined(c));
+  }
+}

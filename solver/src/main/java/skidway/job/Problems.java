@@ -1,0 +1,63 @@
+package skidway.job;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Collects what is wrong and what is odd while files are read; keeps the first of very many. */
+final class Problems {
+  /** Most problems in one report. */
+  static final int SHOWN = 200;
+
+  /** Most kept until they are put in file order. */
+  private static final int KEPT = 1000;
+
+  private final List<Problem> kept = new ArrayList<>();
+  private final List<Problem> remarks = new ArrayList<>();
+  private int count;
+
+  void add(Place place, String found, String allowed, String wayOut) {
+    count++;
+    if (!full()) {
+      kept.add(place.problem(found, allowed, wayOut));
+    }
+  }
+
+  /** Something odd that does not stop the job. */
+  void remark(Place place, String found, String allowed, String wayOut) {
+    if (remarks.size() < SHOWN) {
+      remarks.add(place.problem(found, allowed, wayOut));
+    }
+  }
+
+  int count() {
+    return count;
+  }
+
+  /** Whether further problems are only counted. */
+  boolean full() {
+    return kept.size() >= KEPT;
+  }
+
+  List<Problem> remarks(List<String> fileOrder) {
+    return remarks.stream().sorted(by(fileOrder)).toList();
+  }
+
+  /**
+   * Ends the reading if anything is wrong.
+   *
+   * @throws BadInput with all problems in file order
+   */
+  void throwIfAny(List<String> fileOrder) {
+    if (count > 0) {
+      List<Problem> shown = kept.stream().sorted(by(fileOrder)).limit(SHOWN).toList();
+      throw new BadInput(shown, count - shown.size());
+    }
+  }
+
+  private static Comparator<Problem> by(List<String> fileOrder) {
+    return Comparator.comparingInt((Problem p) -> fileOrder.indexOf(p.file()))
+        .thenComparingInt(Problem::line)
+        .thenComparingInt(Problem::column);
+  }
+}

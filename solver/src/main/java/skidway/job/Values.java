@@ -1,0 +1,75 @@
+package skidway.job;
+
+import skidway.units.Figures;
+import skidway.units.Measure;
+import skidway.units.Quantities;
+import skidway.units.UnitSystem;
+import skidway.units.UnreadableQuantity;
+
+/** Turns single values into quantities, and reports at their place those that are none. */
+final class Values {
+  private final Problems problems;
+  private final Quantities quantities;
+  private final boolean unitsKnown;
+
+  /**
+   * @param unitsKnown whether the job says its units; if not, sizes are not judged, because all of
+   *     them would seem odd for one mistake
+   */
+  Values(Problems problems, UnitSystem units, boolean unitsKnown) {
+    this.problems = problems;
+    this.quantities = new Quantities(units);
+    this.unitsKnown = unitsKnown;
+  }
+
+  Problems problems() {
+    return problems;
+  }
+
+  Figures figures() {
+    return new Figures(quantities.units());
+  }
+
+  /** A quantity as text, in SI; not a number after a problem. */
+  double read(Place place, Bounds.Range range, String text) {
+    return read(place, range, () -> quantities.read(range.measure(), text), text);
+  }
+
+  /** A number without a unit, in SI; not a number after a problem. */
+  double bare(Place place, Bounds.Range range, double number, String text) {
+    return read(place, range, () -> quantities.bare(range.measure(), number), text);
+  }
+
+  String allowed(Measure measure) {
+    return quantities.allowed(measure);
+  }
+
+  private double read(Place place, Bounds.Range range, Reading reading, String text) {
+    double si;
+    try {
+      si = reading.si();
+    } catch (UnreadableQuantity e) {
+      String also = unitsKnown ? "; " + range.allowed(figures()) : "";
+      problems.add(place, e.found(), e.allowed() + also, "write it like that");
+      return Double.NaN;
+    }
+    if (unitsKnown && !range.holds(si)) {
+      String seen = range.measure() == Measure.COUNT ? "" : ", that is " + exact(range, si);
+      problems.add(
+          place,
+          text.strip() + " as " + range.measure().word() + seen,
+          range.allowed(figures()),
+          range.measure() == Measure.COUNT ? "correct it" : "check the figure and its unit");
+      return Double.NaN;
+    }
+    return si;
+  }
+
+  private String exact(Bounds.Range range, double si) {
+    return figures().of(range.measure(), si);
+  }
+
+  private interface Reading {
+    double si();
+  }
+}
