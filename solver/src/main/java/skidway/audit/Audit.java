@@ -1,0 +1,23 @@
+package skidway.audit;
+
+import java.util.List;
+import skidway.plan.Effort;
+import skidway.plan.Plan;
+import skidway.plan.Task;
+
+/**
+ * Judges a plan against its job, rule by rule, from raw geometry and the plan's own statements. A
+ * plan may be edited by hand and may be nonsense: that gives findings, never an exception.
+ */
+public final class Audit {
+  private Audit() {}
+
+  public static AuditReport of(Task task, Plan plan) {
+    Scene scene = new Scene(task, plan);
+    Ledger ledger = new Ledger(task.figures());
+    new StackRules(scene, ledger).check();
+    new LoadRules(scene, ledger).check();
+    new RackRules(scene, ledger).check();
+    return new AuditReport(ledger.findings(), ledger.margins(), List.of(), Effort.NONE);
+  }
+}
