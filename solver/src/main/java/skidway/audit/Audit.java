@@ -15,9 +15,17 @@ public final class Audit {
   public static AuditReport of(Task task, Plan plan) {
     Scene scene = new Scene(task, plan);
     Ledger ledger = new Ledger(task.figures());
+    new KnownRules(scene, ledger).check();
+    new SenseRules(scene, ledger).check();
+    new ZoneRules(scene, ledger).check();
+    new ClearRules(scene, ledger).check();
+    new SpacingRules(scene, ledger).check();
     new StackRules(scene, ledger).check();
     new LoadRules(scene, ledger).check();
     new RackRules(scene, ledger).check();
+    new MachineRules(scene, ledger).check();
+    new OrderRules(scene, ledger).check();
+    new ReplayRules(scene, ledger).check();
     return new AuditReport(ledger.findings(), ledger.margins(), List.of(), Effort.NONE);
   }
 }

@@ -1,10 +1,12 @@
 package skidway.audit;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import skidway.plan.Plan;
 import skidway.plan.Stack;
+import skidway.plan.Step;
 import skidway.plan.Task;
 import skidway.rules.Setting;
 import skidway.site.Spot;
@@ -44,15 +46,37 @@ final class Scene {
     return standings;
   }
 
-  /** The spots of all stacks, then the waiting places, those whose numbers can be drawn. */
-  List<Spot> soundSpots() {
-    return Stream.concat(plan.stacks().stream().map(Stack::spot), plan.waitingPlaces().stream())
-        .filter(Soundness::sound)
+  /** Every stack and rack, then every waiting place, that can be drawn. */
+  List<Place> places() {
+    return Stream.concat(
+            soundSpots(plan.stacks().stream().map(Stack::spot)).map(Place::ofStack),
+            soundSpots(plan.waitingPlaces().stream()).map(Place::ofWaiting))
         .toList();
   }
 
-  /** The spots of all stacks whose numbers can be drawn. */
-  List<Spot> soundStackSpots() {
-    return plan.stacks().stream().map(Stack::spot).filter(Soundness::sound).toList();
+  /** The spots of all stacks that can be drawn. */
+  List<Spot> stackSpots() {
+    return soundSpots(plan.stacks().stream().map(Stack::spot)).toList();
+  }
+
+  /** The spot of a stack or the waiting place of an id. */
+  Optional<Spot> planned(String id) {
+    return Stream.concat(plan.stacks().stream().map(Stack::spot), plan.waitingPlaces().stream())
+        .filter(spot -> spot.id().equals(id))
+        .findFirst();
+  }
+
+  /** The spot of a stack or the waiting place of an id, if it can be drawn. */
+  Optional<Spot> spot(String id) {
+    return planned(id).filter(Soundness::sound);
+  }
+
+  /** The steps by their numbers. */
+  List<Step> steps() {
+    return plan.steps().stream().sorted(Comparator.comparingInt(Step::number)).toList();
+  }
+
+  private static Stream<Spot> soundSpots(Stream<Spot> spots) {
+    return spots.filter(Soundness::sound);
   }
 }
