@@ -1,7 +1,7 @@
 package skidway.audit;
 
+import java.util.ArrayList;
 import java.util.List;
-import skidway.plan.Effort;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 
@@ -15,6 +15,7 @@ public final class Audit {
   public static AuditReport of(Task task, Plan plan) {
     Scene scene = new Scene(task, plan);
     Ledger ledger = new Ledger(task.figures());
+    List<String> remarks = new ArrayList<>();
     new KnownRules(scene, ledger).check();
     new SenseRules(scene, ledger).check();
     new ZoneRules(scene, ledger).check();
@@ -24,8 +25,11 @@ public final class Audit {
     new LoadRules(scene, ledger).check();
     new RackRules(scene, ledger).check();
     new MachineRules(scene, ledger).check();
+    remarks.addAll(new PathRules(scene, ledger).check());
     new OrderRules(scene, ledger).check();
     new ReplayRules(scene, ledger).check();
-    return new AuditReport(ledger.findings(), ledger.margins(), List.of(), Effort.NONE);
+    EffortRules effort = new EffortRules(scene, ledger);
+    remarks.addAll(effort.check());
+    return new AuditReport(ledger.findings(), ledger.margins(), remarks, effort.found());
   }
 }
