@@ -20,7 +20,7 @@ final class StackRulesTest {
   private List<String> broken(Rule rule, Bundle... bottomToTop) {
     Task task = task(aSite().build(), bottomToTop);
     String[] ids = List.of(bottomToTop).stream().map(Bundle::id).toArray(String[]::new);
-    return Sentences.of(rule, Audit.of(task, aPlan().stack(y1, ids).build(task)));
+    return Audited.sentences(rule, task, aPlan().stack(y1, ids));
   }
 
   @Test
