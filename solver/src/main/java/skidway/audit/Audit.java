@@ -1,0 +1,35 @@
+package skidway.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import skidway.plan.Plan;
+import skidway.plan.Task;
+
+/**
+ * Judges a plan against its job, rule by rule, from raw geometry and the plan's own statements. A
+ * plan may be edited by hand and may be nonsense: that gives findings, never an exception.
+ */
+public final class Audit {
+  private Audit() {}
+
+  public static AuditReport of(Task task, Plan plan) {
+    Scene scene = new Scene(task, plan);
+    Ledger ledger = new Ledger(task.figures());
+    List<String> remarks = new ArrayList<>();
+    new KnownRules(scene, ledger).check();
+    new SenseRules(scene, ledger).check();
+    new ZoneRules(scene, ledger).check();
+    new ClearRules(scene, ledger).check();
+    new SpacingRules(scene, ledger).check();
+    new StackRules(scene, ledger).check();
+    new LoadRules(scene, ledger).check();
+    new RackRules(scene, ledger).check();
+    new MachineRules(scene, ledger).check();
+    remarks.addAll(new PathRules(scene, ledger).check());
+    new OrderRules(scene, ledger).check();
+    new ReplayRules(scene, ledger).check();
+    EffortRules effort = new EffortRules(scene, ledger);
+    remarks.addAll(effort.check());
+    return new AuditReport(ledger.findings(), ledger.margins(), remarks, effort.found());
+  }
+}

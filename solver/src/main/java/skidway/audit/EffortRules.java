@@ -1,0 +1,88 @@
+package skidway.audit;
+
+import java.util.List;
+import skidway.audit.walk.CarryWalks;
+import skidway.erection.PullOrder;
+import skidway.plan.Effort;
+import skidway.rules.Rule;
+import skidway.units.Figures;
+
+/** Compares the crew time that a plan states with the crew time that the audit finds. */
+final class EffortRules {
+  /** Times that are counted and not estimated agree to a second. */
+  private static final double EXACT_S = 1;
+
+  private final Scene scene;
+  private final Ledger ledger;
+  private final Effort found;
+  private final int unreached;
+
+  EffortRules(Scene scene, Ledger ledger) {
+    this.scene = scene;
+    this.ledger = ledger;
+    PullOrder order = PullOrder.of(scene.task().site(), scene.task().delivery().pieces());
+    Handling handling = new Handling(scene, order);
+    Carrying carrying = new Carrying(scene, order, handling);
+    unreached = carrying.unreached();
+    found =
+        new Effort(
+            carrying.personS(), handling.rehandleS(), handling.setDownS(), handling.machineS());
+  }
+
+  Effort found() {
+    return found;
+  }
+
+  List<String> check() {
+    Effort told = scene.plan().effort();
+    rehandle(told);
+    setDown(told);
+    machineTime(told);
+    if (unreached > 0) {
+      return List.of(
+          "Not checked: the hours of carrying; needs a way on foot to the places of "
+              + unreached
+              + " pieces.");
+    }
+    carry(told);
+    return List.of();
+  }
+
+  private void carry(Effort told) {
+    double toleranceS = EXACT_S + CarryWalks.ERROR_SHARE * found.carryS();
+    compare(Rule.CARRY, "carrying", told.carryS(), found.carryS(), toleranceS);
+  }
+
+  private void rehandle(Effort told) {
+    compare(Rule.REHANDLE, "moving pieces aside", told.rehandleS(), found.rehandleS(), EXACT_S);
+  }
+
+  private void setDown(Effort told) {
+    compare(Rule.SET_DOWN, "setting down", told.setDownS(), found.setDownS(), EXACT_S);
+  }
+
+  private void machineTime(Effort told) {
+    compare(Rule.MACHINE_TIME, "machine work", told.machineS(), found.machineS(), EXACT_S);
+  }
+
+  private void compare(Rule rule, String work, double toldS, double foundS, double toleranceS) {
+    if (!(Math.abs(toldS - foundS) <= toleranceS)) {
+      Figures figures = scene.task().figures();
+      String told = figures.hours(toldS);
+      String found = figures.hours(foundS);
+      boolean same = told.equals(found);
+      ledger.broken(
+          rule,
+          "plan",
+          toldS,
+          foundS,
+          "The plan says "
+              + (same ? figures.of(rule.measure(), toldS) : told)
+              + " of "
+              + work
+              + ", the audit finds "
+              + (same ? figures.of(rule.measure(), foundS) : found)
+              + ".");
+    }
+  }
+}

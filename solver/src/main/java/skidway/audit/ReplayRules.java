@@ -1,0 +1,100 @@
+package skidway.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import skidway.plan.Stack;
+import skidway.plan.Step;
+import skidway.rules.Rule;
+import skidway.site.SpotKind;
+
+/**
+ * Checks the unloading steps by carrying them out one by one: each must be possible when its turn
+ * comes, and in the end everything must lie as planned.
+ */
+final class ReplayRules {
+  private final Scene scene;
+  private final Ledger ledger;
+
+  ReplayRules(Scene scene, Ledger ledger) {
+    this.scene = scene;
+    this.ledger = ledger;
+  }
+
+  void check() {
+    Replay replay = new Replay(scene);
+    int lastNumber = 0;
+    for (Step step : scene.steps()) {
+      if (step.number() != lastNumber + 1) {
+        stepsBuild(step, "Step " + step.number() + " follows step " + lastNumber + ".");
+      }
+      lastNumber = step.number();
+      replay.carryOut(step).forEach(fault -> stepsBuild(step, fault));
+    }
+    replay.stillWaiting().forEach(this::leftWaiting);
+    plannedBySpot().forEach((spotId, planned) -> builtAsPlanned(spotId, planned, replay));
+  }
+
+  private void leftWaiting(String placeId, String bundleId) {
+    ledger.broken(
+        Rule.STEPS_BUILD,
+        placeId,
+        1,
+        0,
+        bundleId + " is left waiting at " + placeId + " when all steps are done.");
+  }
+
+  private void builtAsPlanned(String spotId, List<String> planned, Replay replay) {
+    List<String> built = replay.builtOn(spotId);
+    for (String bundleId : without(planned, built)) {
+      String sentence = "No step brings " + bundleId + " to " + spotId + ", where it is planned.";
+      ledger.broken(Rule.STEPS_BUILD, spotId, 1, 0, sentence);
+    }
+    for (String bundleId : without(built, planned)) {
+      String sentence = "The steps bring " + bundleId + " to " + spotId + ", the plan does not.";
+      ledger.broken(Rule.STEPS_BUILD, spotId, 1, 0, sentence);
+    }
+    boolean sameBundles = sorted(built).equals(sorted(planned));
+    if (sameBundles && !built.equals(planned) && !isRack(spotId)) {
+      ledger.broken(
+          Rule.STEPS_BUILD,
+          spotId,
+          1,
+          0,
+          "The steps build stack "
+              + spotId
+              + " from the bottom as "
+              + String.join(", ", built)
+              + "; the plan says "
+              + String.join(", ", planned)
+              + ".");
+    }
+  }
+
+  private Map<String, List<String>> plannedBySpot() {
+    Map<String, List<String>> planned = new LinkedHashMap<>();
+    for (Stack stack : scene.plan().stacks()) {
+      planned.computeIfAbsent(stack.spot().id(), s -> new ArrayList<>()).addAll(stack.bundleIds());
+    }
+    return planned;
+  }
+
+  private boolean isRack(String spotId) {
+    return scene.planned(spotId).filter(spot -> spot.kind() == SpotKind.RACK).isPresent();
+  }
+
+  private static List<String> without(List<String> all, List<String> some) {
+    List<String> rest = new ArrayList<>(all);
+    some.forEach(rest::remove);
+    return rest;
+  }
+
+  private static List<String> sorted(List<String> ids) {
+    return ids.stream().sorted().toList();
+  }
+
+  private void stepsBuild(Step step, String sentence) {
+    ledger.broken(Rule.STEPS_BUILD, "step " + step.number(), 1, 0, sentence);
+  }
+}

@@ -1,0 +1,82 @@
+package skidway.audit;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import skidway.plan.Plan;
+import skidway.plan.Stack;
+import skidway.plan.Step;
+import skidway.plan.Task;
+import skidway.rules.Setting;
+import skidway.site.Spot;
+import skidway.timber.Bundle;
+
+/** The plan laid beside the job: its stacks with the bundles and zones that really exist. */
+final class Scene {
+  private final Task task;
+  private final Plan plan;
+  private final List<Standing> standings;
+
+  Scene(Task task, Plan plan) {
+    this.task = task;
+    this.plan = plan;
+    standings = plan.stacks().stream().map(this::standing).toList();
+  }
+
+  private Standing standing(Stack stack) {
+    List<Bundle> bundles =
+        stack.bundleIds().stream().map(task.delivery()::bundle).flatMap(Optional::stream).toList();
+    return new Standing(stack.spot(), task.site().zone(stack.spot().zoneId()), bundles);
+  }
+
+  Task task() {
+    return task;
+  }
+
+  Plan plan() {
+    return plan;
+  }
+
+  double setting(Setting setting) {
+    return task.settings().get(setting);
+  }
+
+  List<Standing> standings() {
+    return standings;
+  }
+
+  /** Every stack and rack, then every waiting place, that can be drawn. */
+  List<Place> places() {
+    return Stream.concat(
+            soundSpots(plan.stacks().stream().map(Stack::spot)).map(Place::ofStack),
+            soundSpots(plan.waitingPlaces().stream()).map(Place::ofWaiting))
+        .toList();
+  }
+
+  /** The spots of all stacks that can be drawn. */
+  List<Spot> stackSpots() {
+    return soundSpots(plan.stacks().stream().map(Stack::spot)).toList();
+  }
+
+  /** The spot of a stack or the waiting place of an id. */
+  Optional<Spot> planned(String id) {
+    return Stream.concat(plan.stacks().stream().map(Stack::spot), plan.waitingPlaces().stream())
+        .filter(spot -> spot.id().equals(id))
+        .findFirst();
+  }
+
+  /** The spot of a stack or the waiting place of an id, if it can be drawn. */
+  Optional<Spot> spot(String id) {
+    return planned(id).filter(Soundness::sound);
+  }
+
+  /** The steps by their numbers. */
+  List<Step> steps() {
+    return plan.steps().stream().sorted(Comparator.comparingInt(Step::number)).toList();
+  }
+
+  private static Stream<Spot> soundSpots(Stream<Spot> spots) {
+    return spots.filter(Soundness::sound);
+  }
+}

@@ -1,0 +1,97 @@
+package skidway.audit.walk;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import skidway.erection.Placement;
+import skidway.erection.PullOrder;
+import skidway.plan.Task;
+import skidway.rules.Setting;
+import skidway.site.Point;
+import skidway.site.Site;
+
+/**
+ * Estimates how far people walk from an open strip to the places of pieces, on a grid with sixteen
+ * moves from each cell. A person is a point who goes round keep-clears, floor openings and the
+ * walls that stand too high to step over when the piece is pulled, and onto higher decks over steps
+ * only; stacks are not in the way.
+ */
+public final class CarryWalks {
+  /** The error that a comparison must allow: 2.8 % from the moves, the rest from the cells. */
+  public static final double ERROR_SHARE = 0.06;
+
+  private static final double CELL_M = 0.15;
+
+  /** On large sites cells grow so that there are never more. */
+  private static final double MOST_CELLS = 400_000;
+
+  private final Site site;
+  private final double stepOverM;
+  private final double climbFactor;
+  private final List<Placement> pieces;
+  private final List<Set<String>> risen;
+  private final WalkGrid grid;
+  private final Map<Set<String>, WalkField> fields = new HashMap<>();
+
+  public CarryWalks(Task task, PullOrder order) {
+    site = task.site();
+    stepOverM = task.settings().get(Setting.STEP_OVER);
+    climbFactor = task.settings().get(Setting.CLIMB_FACTOR);
+    pieces = order.placements();
+    risen = risenByPullIndex();
+    double finestM = Math.sqrt(site.boundary().areaM2() / MOST_CELLS);
+    grid = new WalkGrid(site.boundary(), Math.max(CELL_M, finestM));
+  }
+
+  private List<Set<String>> risenByPullIndex() {
+    List<Set<String>> byIndex = new ArrayList<>();
+    Set<String> standing = Set.of();
+    for (Placement piece : pieces) {
+      byIndex.add(standing);
+      if (piece.topM() > stepOverM && !standing.contains(piece.wall().id())) {
+        Set<String> more = new TreeSet<>(standing);
+        more.add(piece.wall().id());
+        standing = more;
+      }
+    }
+    return byIndex;
+  }
+
+  /**
+   * Metres of walk from a point to each of the pieces with these pull indices, one way, climbs
+   * counted; infinite where nobody gets through.
+   */
+  public double[] metres(Point access, List<Integer> pullIndices) {
+    Map<Set<String>, List<Integer>> placesByRisen = new LinkedHashMap<>();
+    for (int i = 0; i < pullIndices.size(); i++) {
+      placesByRisen.computeIfAbsent(risen.get(pullIndices.get(i)), r -> new ArrayList<>()).add(i);
+    }
+    double[] metres = new double[pullIndices.size()];
+    placesByRisen.forEach(
+        (standing, places) -> {
+          WalkField field = fields.computeIfAbsent(standing, this::field);
+          field.measureFrom(access);
+          for (int i : places) {
+            metres[i] = nearestSide(field, pieces.get(pullIndices.get(i)));
+          }
+        });
+    return metres;
+  }
+
+  private WalkField field(Set<String> standing) {
+    SiteObstacles obstacles = new SiteObstacles(site, Double.POSITIVE_INFINITY);
+    byte[] closed = obstacles.draw(grid, grid.cellM() / 2, wall -> standing.contains(wall.id()));
+    return new WalkField(grid, new Levels(site, stepOverM), closed, Stair.all(site, climbFactor));
+  }
+
+  private double nearestSide(WalkField field, Placement piece) {
+    return LayingPoint.of(site, piece, climbFactor).stream()
+        .mapToDouble(laying -> field.metresTo(laying.at()) + laying.extraM())
+        .min()
+        .orElseThrow();
+  }
+}
