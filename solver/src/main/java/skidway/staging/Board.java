@@ -1,6 +1,7 @@
 package skidway.staging;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -47,6 +48,8 @@ final class Board {
   /** Spots that may not be used together with a spot. */
   final int[][] excludes;
 
+  private final BitSet[] excludesBit;
+
   /** The spots open to each bundle, cheapest first. */
   final int[][] near;
 
@@ -77,6 +80,13 @@ final class Board {
     this.spots = List.copyOf(spots);
     this.excludes = excludes;
     this.metres = metres;
+    this.excludesBit = new BitSet[excludes.length];
+    for (int s = 0; s < excludes.length; s++) {
+      excludesBit[s] = new BitSet(excludes.length);
+      for (int other : excludes[s]) {
+        excludesBit[s].set(other);
+      }
+    }
     this.time = new CrewTime(task.settings());
     this.lifts = new Lifts(task);
     this.bearerM = task.settings().get(Setting.BEARER_HEIGHT);
@@ -146,6 +156,11 @@ final class Board {
     IntStream.range(0, prices.length).filter(s -> prices[s] != REFUSED).forEach(open::add);
     open.sort(Comparator.comparingLong((Integer s) -> prices[s]).thenComparing(s -> s));
     return open.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** Whether two spots may not be used together. */
+  boolean exclude(int spot, int other) {
+    return excludesBit[spot].get(other);
   }
 
   int bundleCount() {

@@ -205,6 +205,11 @@ final class Occupancy {
     return evaluator;
   }
 
+  /** How many used spots exclude this one. */
+  int excluders(int spot) {
+    return excludedBy[spot];
+  }
+
   /** Whether no used spot excludes this one. */
   boolean free(int spot) {
     return excludedBy[spot] == 0;
