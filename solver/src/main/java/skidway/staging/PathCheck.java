@@ -4,8 +4,8 @@ import java.util.List;
 import skidway.site.Spot;
 
 /**
- * Says which used spots shut a walking path. The search leaves this to somebody else's eyes: it only
- * learns which spots must not be used together.
+ * Says which used spots shut a walking path. The search leaves this to somebody else's eyes: it
+ * only learns which spots must not be used together.
  */
 public interface PathCheck {
   /** Smallest sets of spot ids that together shut a path; empty when everything is within reach. */

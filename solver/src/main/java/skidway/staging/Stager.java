@@ -18,11 +18,11 @@ import skidway.plan.Unplaced;
 import skidway.site.Spot;
 
 /**
- * Stages a delivery: lays out spots, prices every bundle on every spot, builds a first plan, improves it,
- * and makes sure that it can be walked through and carried out.
+ * Stages a delivery: lays out spots, prices every bundle on every spot, builds a first plan,
+ * improves it, and makes sure that it can be walked through and carried out.
  *
- * <p>Paths that stacks shut, and stacks that cannot be built for want of a waiting place, are found only
- * on a finished plan. What caused them is forbidden and the search goes on from there.
+ * <p>Paths that stacks shut, and stacks that cannot be built for want of a waiting place, are found
+ * only on a finished plan. What caused them is forbidden and the search goes on from there.
  */
 public final class Stager {
   /** Rounds of search, shut paths and search again before bundles are left without a spot. */
@@ -106,7 +106,9 @@ public final class Stager {
     new Polish(occupancy).run();
   }
 
-  /** Forbids what shuts paths or cannot be built, and searches on, until nothing is left to forbid. */
+  /**
+   * Forbids what shuts paths or cannot be built, and searches on, until nothing is left to forbid.
+   */
   private Occupancy makeSound(Occupancy first) {
     Occupancy occupancy = first;
     for (int round = 0; ; round++) {
@@ -142,7 +144,9 @@ public final class Stager {
     return shut.isEmpty() && buildable;
   }
 
-  /** Takes bundles off until nothing forbidden is left: the last spot of a set, the top of a stack. */
+  /**
+   * Takes bundles off until nothing forbidden is left: the last spot of a set, the top of a stack.
+   */
   private void dropOffenders(Occupancy occupancy) {
     for (int[] together : shutTogether) {
       if (IntStream.of(together).allMatch(s -> occupancy.count(s) > 0)) {
@@ -166,8 +170,7 @@ public final class Stager {
         .toList();
   }
 
-  private Plan written(
-      Occupancy occupancy, List<Unloading.Lift> lifts, List<Baseline> baselines) {
+  private Plan written(Occupancy occupancy, List<Unloading.Lift> lifts, List<Baseline> baselines) {
     List<Integer> used = used(occupancy);
     List<Integer> waiting =
         lifts.stream()
@@ -224,8 +227,7 @@ public final class Stager {
         Effort one = Efforts.ofBundle(board, occupancy.member(s, i), s);
         effort = effort.plus(new Effort(one.carryS(), one.rehandleS(), 0, 0));
       }
-      effort =
-          effort.plus(new Effort(0, occupancy.stack(s).rehandleMs() / 1000.0, 0, 0));
+      effort = effort.plus(new Effort(0, occupancy.stack(s).rehandleMs() / 1000.0, 0, 0));
     }
     return effort.plus(machineEffort(lifts));
   }
@@ -241,8 +243,7 @@ public final class Stager {
       } else {
         setDown.put(lift.bundle(), lift);
         effort =
-            effort.plus(
-                new Effort(0, 0, 0, board.time.liftMs(lift.machine().driveM()) / 1000.0));
+            effort.plus(new Effort(0, 0, 0, board.time.liftMs(lift.machine().driveM()) / 1000.0));
       }
     }
     return effort;

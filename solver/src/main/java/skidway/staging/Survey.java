@@ -31,11 +31,9 @@ final class Survey {
     int[][] excludes =
         IntStream.range(0, spots.size()).mapToObj(exclusion::of).toArray(int[][]::new);
     PullOrder order = PullOrder.of(site, task.delivery().pieces());
-    Walker walker =
-        new Walker(settings.get(Setting.STEP_OVER), settings.get(Setting.CLIMB_FACTOR));
+    Walker walker = new Walker(settings.get(Setting.STEP_OVER), settings.get(Setting.CLIMB_FACTOR));
     double[][] metres =
-        WalkingDistances.between(
-            site, walker, spots.stream().map(Spot::access).toList(), order);
+        WalkingDistances.between(site, walker, spots.stream().map(Spot::access).toList(), order);
     return new Board(task, spots, excludes, metres, order);
   }
 }

@@ -15,8 +15,8 @@ class LimitsTest {
   private static final double M_PER_FT = 0.3048;
 
   /**
-   * Worked figures of BC Crane Safety, "Load charts" (bccranesafety.ca): capacity shrinks from 18,300 lb
-   * at 45 ft to 7,000 lb at 60.4 ft; between rows the next larger radius rules.
+   * Worked figures of BC Crane Safety, "Load charts" (bccranesafety.ca): capacity shrinks from
+   * 18,300 lb at 45 ft to 7,000 lb at 60.4 ft; between rows the next larger radius rules.
    */
   private static final Machine CRANE =
       new Machine(

@@ -24,8 +24,7 @@ class StackEvaluatorTest {
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void noOrderIsCheaperThanTheBestOne(long seed) {
     Random random = new Random(seed);
-    Board board =
-        Boards.board(task(aSite().build(), RandomDelivery.bundles(random, 12)), SPOT);
+    Board board = Boards.board(task(aSite().build(), RandomDelivery.bundles(random, 12)), SPOT);
     StackEvaluator evaluator = new StackEvaluator(board, true);
     for (int round = 0; round < 30; round++) {
       int[] set = random.ints(0, 12).distinct().limit(2 + random.nextInt(4)).sorted().toArray();
@@ -46,8 +45,7 @@ class StackEvaluatorTest {
   @Test
   void piecesNeededLaterThanWhatLiesBeneathAreRehandled() {
     Bundle early = aBundle("early").load("L1", 1).piece("W1", 1, 1, 3).build();
-    Bundle mixed =
-        aBundle("mixed").load("L1", 2).piece("W1", 2, 1, 3).piece("W1", 3, 1, 3).build();
+    Bundle mixed = aBundle("mixed").load("L1", 2).piece("W1", 2, 1, 3).piece("W1", 3, 1, 3).build();
     Board board = Boards.board(task(aSite().build(), early, mixed), SPOT);
     StackEvaluator evaluator = new StackEvaluator(board, true);
     assertThat(evaluator.inOrder(new int[] {0, 1}, 2, 0).rehandleMs())

@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import skidway.timber.Bundle;
 
 /**
- * Counts badly placed items of published stacking instances: with one piece per bundle, the pieces to
- * rehandle are the badly placed items. Source: resources/skidway/staging/pslp/SOURCE.txt.
+ * Counts badly placed items of published stacking instances: with one piece per bundle, the pieces
+ * to rehandle are the badly placed items. Source: resources/skidway/staging/pslp/SOURCE.txt.
  */
 class StackingBenchmarkTest {
   static Stream<String> checks() throws IOException {
@@ -34,8 +34,7 @@ class StackingBenchmarkTest {
     int[] stackOf = numbers(cells[1]);
     Bundle[] items = new Bundle[neededAt.length];
     for (int i = 0; i < items.length; i++) {
-      items[i] =
-          aBundle("I" + i).load("L1", i + 1).piece("W1", neededAt[i], 1, 3).build();
+      items[i] = aBundle("I" + i).load("L1", i + 1).piece("W1", neededAt[i], 1, 3).build();
     }
     Board board = Boards.board(task(aSite().build(), items), spot("S", "yard", 15, 8, 5, 1));
     StackEvaluator evaluator = new StackEvaluator(board, true);
