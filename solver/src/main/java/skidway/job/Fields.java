@@ -67,7 +67,8 @@ final class Fields {
     return Optional.ofNullable(value);
   }
 
-  private <T extends LocatedNode> Optional<T> typed(String name, Class<T> type, String allowed) {
+  /** A required field of one type. */
+  <T extends LocatedNode> Optional<T> typed(String name, Class<T> type, String allowed) {
     Optional<LocatedNode> value = node(name, allowed);
     if (value.isPresent() && !type.isInstance(value.get())) {
       wrong(name, value.get(), allowed);
@@ -75,7 +76,7 @@ final class Fields {
     return value.filter(type::isInstance).map(type::cast);
   }
 
-  private void wrong(String name, LocatedNode value, String allowed) {
+  void wrong(String name, LocatedNode value, String allowed) {
     problem(name, value.words() + " as \"" + name + '"', allowed, "correct it");
   }
 
@@ -114,13 +115,12 @@ final class Fields {
   }
 
   boolean flag(String name, boolean otherwise) {
-    if (!has(name)) {
-      return otherwise;
-    }
+    return has(name) ? flag(name) : otherwise;
+  }
+
+  boolean flag(String name) {
     String allowed = '"' + name + "\" is true or false";
-    return typed(name, LocatedNode.Flag.class, allowed)
-        .map(LocatedNode.Flag::value)
-        .orElse(otherwise);
+    return typed(name, LocatedNode.Flag.class, allowed).map(LocatedNode.Flag::value).orElse(false);
   }
 
   /** One of an enum's values, written in lower case. */
@@ -158,20 +158,7 @@ final class Fields {
   }
 
   double quantity(LocatedNode value, String name, Bounds.Range range) {
-    if (value instanceof LocatedNode.Text text) {
-      return values.read(text.place(), range, text.value());
-    }
-    if (value instanceof LocatedNode.Figure number) {
-      return values.bare(number.place(), range, number.value(), number.text());
-    }
-    values
-        .problems()
-        .add(
-            value.place(),
-            value.words() + " as \"" + name + '"',
-            values.allowed(range.measure()),
-            "correct it");
-    return Double.NaN;
+    return values.read(value, name, range);
   }
 
   /** A list of nodes; empty after a problem. */
@@ -232,15 +219,21 @@ final class Fields {
   /** Builds the thing if nothing was wrong in it, and remarks on fields nobody asked for. */
   <T> Optional<T> finish(Supplier<T> thing) {
     for (String name : unasked()) {
-      values
-          .problems()
-          .remark(
-              node.names().get(name),
-              "an unknown field \"" + Quote.shortened(name) + '"' + Nearest.hint(name, asked),
-              "it is not read",
-              "remove it or correct its name");
+      remark(nameOf(name), unknown(name), "it is not read", "remove it or correct its name");
     }
     return sound() ? Optional.of(thing.get()) : Optional.empty();
+  }
+
+  /** As {@link #finish}, but fields nobody asked for are problems: the file's form is fixed. */
+  <T> Optional<T> finishStrictly(Supplier<T> thing) {
+    for (String name : unasked()) {
+      report(nameOf(name), unknown(name), "a plan has no such field", "correct its name");
+    }
+    return sound() ? Optional.of(thing.get()) : Optional.empty();
+  }
+
+  private String unknown(String name) {
+    return "an unknown field \"" + Quote.shortened(name) + '"' + Nearest.hint(name, asked);
   }
 
   boolean sound() {

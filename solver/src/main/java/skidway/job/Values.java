@@ -30,14 +30,26 @@ final class Values {
     return new Figures(quantities.units());
   }
 
+  /** A quantity as JSON text or number, in SI; not a number after a problem. */
+  double read(LocatedNode node, String name, Bounds.Range range) {
+    if (node instanceof LocatedNode.Text text) {
+      return read(text.place(), range, text.value());
+    }
+    if (node instanceof LocatedNode.Figure number) {
+      return read(
+          number.place(),
+          range,
+          () -> quantities.bare(range.measure(), number.value()),
+          number.text());
+    }
+    String found = node.words() + " as \"" + name + '"';
+    problems.add(node.place(), found, allowed(range.measure()), "correct it");
+    return Double.NaN;
+  }
+
   /** A quantity as text, in SI; not a number after a problem. */
   double read(Place place, Bounds.Range range, String text) {
     return read(place, range, () -> quantities.read(range.measure(), text), text);
-  }
-
-  /** A number without a unit, in SI; not a number after a problem. */
-  double bare(Place place, Bounds.Range range, double number, String text) {
-    return read(place, range, () -> quantities.bare(range.measure(), number), text);
   }
 
   String allowed(Measure measure) {

@@ -1,0 +1,115 @@
+package skidway.job;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import skidway.plan.Plan;
+import skidway.plan.Task;
+import skidway.units.UnitSystem;
+
+/**
+ * Reads and writes the plans of a job, {@code plans/001.json} and so on: one file a revision, never
+ * overwritten.
+ */
+public final class PlanFiles {
+  private static final Pattern NAME = Pattern.compile("(\\d{3,6})\\.json");
+  private static final int MOST_BYTES = 32_000_000;
+
+  private PlanFiles() {}
+
+  /** The plan file with the highest number, if the job has any. */
+  public static Optional<Path> newest(Path folder) {
+    Path plans = plans(folder);
+    if (!Files.isDirectory(plans)) {
+      return Optional.empty();
+    }
+    try (Stream<Path> files = Files.list(plans)) {
+      return files
+          .filter(f -> revision(f) > 0)
+          .max(Comparator.comparingInt(PlanFiles::revision).thenComparing(f -> f));
+    } catch (IOException e) {
+      throw new UncheckedIOException("The folder " + plans + " cannot be listed.", e);
+    }
+  }
+
+  /** The revision that the next plan of a job has. */
+  public static int nextRevision(Path folder) {
+    return newest(folder).map(PlanFiles::revision).orElse(0) + 1;
+  }
+
+  /** SHA-256 of a plan file, in hexadecimal: what {@link Plan#previous} of the next one is. */
+  public static String fingerprint(Path file) {
+    try {
+      return Fingerprint.of(Files.readAllBytes(file));
+    } catch (IOException e) {
+      throw new UncheckedIOException("The file " + file + " cannot be read.", e);
+    }
+  }
+
+  /**
+   * Reads a plan file.
+   *
+   * @param task gives the spots that the plan may name by their id alone
+   * @throws BadInput if it is not a plan; whether the plan is any good is not judged
+   */
+  public static Plan read(Path file, Task task) {
+    Problems problems = new Problems();
+    String name = String.valueOf(file.getFileName());
+    Path folder = file.toAbsolutePath().getParent();
+    Optional<Plan> plan =
+        new InputFiles(folder, problems)
+            .read(name, MOST_BYTES)
+            .flatMap(source -> JsonTree.read(source, problems))
+            .map(tree -> new Fields(tree, "a plan", new Values(problems, UnitSystem.METRIC, true)))
+            .flatMap(fields -> new PlanReader(problems, task).plan(fields));
+    problems.throwIfAny(List.of(name));
+    return plan.orElseThrow();
+  }
+
+  /**
+   * Writes a plan as the job's next file.
+   *
+   * @param plan its revision is {@link #nextRevision}
+   * @return the file written
+   * @throws NotWritten if another writer is at work or was quicker, or the disk refuses
+   */
+  public static Path write(Path folder, Plan plan) {
+    Path plans = plans(folder);
+    byte[] bytes = PlanText.of(plan).getBytes(StandardCharsets.UTF_8);
+    try {
+      Files.createDirectories(plans);
+      try (WriteLock lock = WriteLock.of(plans)) {
+        return lock.write(plan.revision(), file(plans, plan.revision()), bytes);
+      }
+    } catch (IOException e) {
+      throw new NotWritten(
+          plans,
+          "it cannot be written to (" + e + ")",
+          "look whether it is a folder, may be written to and has room",
+          e);
+    }
+  }
+
+  /** The revision in a file's name; 0 for other files. */
+  static int revision(Path file) {
+    Matcher m = NAME.matcher(String.valueOf(file.getFileName()));
+    return m.matches() ? Integer.parseInt(m.group(1)) : 0;
+  }
+
+  static Path plans(Path folder) {
+    return folder.resolve("plans");
+  }
+
+  private static Path file(Path plans, int revision) {
+    return plans.resolve(String.format(Locale.ROOT, "%03d.json", revision));
+  }
+}

@@ -1,0 +1,174 @@
+package skidway.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import skidway.plan.Baseline;
+import skidway.plan.Effort;
+import skidway.plan.Margin;
+import skidway.plan.Plan;
+import skidway.plan.Reason;
+import skidway.plan.Search;
+import skidway.plan.Stack;
+import skidway.plan.Step;
+import skidway.plan.StepKind;
+import skidway.plan.Task;
+import skidway.plan.Unplaced;
+import skidway.rules.Rule;
+import skidway.site.Spot;
+
+/**
+ * Reads a plan file, which a person may have edited. Its form is checked here; whether its bundles
+ * and spots exist and obey the rules is for the audit to say.
+ */
+final class PlanReader {
+  private static final int MOST_ENTRIES = 200_000;
+  private static final List<Rule> RULES = List.of(Rule.values());
+  private static final List<String> IDS = RULES.stream().map(Rule::id).toList();
+
+  private final Problems problems;
+  private final PlanSpots spots;
+
+  PlanReader(Problems problems, Task task) {
+    this.problems = problems;
+    this.spots = new PlanSpots(task.site().spots());
+  }
+
+  Optional<Plan> plan(Fields f) {
+    Format.check(f);
+    String jobName = Plain.text(f, "jobName");
+    int revision = Plain.whole(f, "revision", 1);
+    String inputs = Plain.text(f, "inputs");
+    String previous = Plain.text(f, "previous");
+    Optional<Search> search = f.object("search", "search").flatMap(PlanReader::search);
+    List<Stack> stacks = list(f, "stacks", "stack", this::stack);
+    List<Spot> waitingPlaces = list(f, "waitingPlaces", "waiting place", spots::spot);
+    List<Step> steps = list(f, "steps", "step", PlanReader::step);
+    List<Unplaced> unplaced = list(f, "unplaced", "bundle without a spot", this::unplaced);
+    List<Reason> reasons = list(f, "reasons", "reason", PlanReader::reason);
+    Optional<Effort> effort = f.object("effort", "effort").flatMap(PlanReader::effort);
+    List<Baseline> baselines = list(f, "baselines", "baseline", PlanReader::baseline);
+    List<Margin> margins = list(f, "margins", "margin", this::margin);
+    return f.finishStrictly(
+        () ->
+            new Plan(
+                jobName,
+                revision,
+                inputs,
+                previous,
+                search.orElseThrow(),
+                stacks,
+                waitingPlaces,
+                steps,
+                reasons,
+                unplaced,
+                effort.orElseThrow(),
+                baselines,
+                margins));
+  }
+
+  private <T> List<T> list(
+      Fields f, String name, String kind, Function<Fields, Optional<T>> reader) {
+    return Read.values(f.objects(name, 0, MOST_ENTRIES, new Ids(kind, problems), reader));
+  }
+
+  private static Optional<Search> search(Fields f) {
+    long seed = Plain.whole(f, "seed");
+    long calculations = Plain.whole(f, "calculations");
+    boolean stopped = f.flag("stopped");
+    return f.finishStrictly(() -> new Search(seed, calculations, stopped));
+  }
+
+  private Optional<Stack> stack(Fields f) {
+    Optional<Spot> spot = spots.ofStack(f);
+    List<String> tiers = ids(f, "tiers");
+    return f.finishStrictly(() -> new Stack(spot.orElseThrow(), tiers));
+  }
+
+  private static List<String> ids(Fields f, String name) {
+    List<String> ids = new ArrayList<>();
+    for (LocatedNode node : f.items(name, 0, MOST_ENTRIES)) {
+      if (node instanceof LocatedNode.Text text && Names.isId(text.value().strip())) {
+        ids.add(text.value().strip());
+      } else {
+        f.report(node.place(), node.words() + " in \"" + name + '"', Names.ALLOWED, "correct it");
+      }
+    }
+    return ids;
+  }
+
+  private static Optional<Step> step(Fields f) {
+    int number = Plain.whole(f, "number", 1);
+    StepKind kind = f.choice("kind", StepKind.PLACE);
+    String bundle = f.reference("bundle");
+    String from = f.reference("from");
+    String to = f.reference("to");
+    int tier = Plain.whole(f, "tier", 0);
+    String stand = f.reference("stand");
+    double reachM = Plain.number(f, "reachM");
+    double massKg = Plain.number(f, "massKg");
+    double capacityKg = Plain.number(f, "capacityKg");
+    return f.finishStrictly(
+        () -> new Step(number, kind, bundle, from, to, tier, stand, reachM, massKg, capacityKg));
+  }
+
+  private Optional<Unplaced> unplaced(Fields f) {
+    String bundle = f.reference("bundle");
+    Rule rule = rule(f);
+    String sentence = Plain.text(f, "sentence");
+    return f.finishStrictly(() -> new Unplaced(bundle, rule, sentence));
+  }
+
+  private static Optional<Reason> reason(Fields f) {
+    String bundle = f.reference("bundle");
+    String spot = f.reference("spot");
+    double costPersonS = Plain.number(f, "costPersonS");
+    String nextBest = Plain.text(f, "nextBestSpot");
+    OptionalDouble nextBestPersonS =
+        f.has("nextBestPersonS")
+            ? OptionalDouble.of(Plain.number(f, "nextBestPersonS"))
+            : OptionalDouble.empty();
+    List<String> sentences = new ArrayList<>();
+    for (LocatedNode node : f.items("sentences", 0, MOST_ENTRIES)) {
+      if (node instanceof LocatedNode.Text text) {
+        sentences.add(text.value());
+      } else {
+        f.report(node.place(), node.words(), "a sentence is a text in quotes", "correct it");
+      }
+    }
+    return f.finishStrictly(
+        () -> new Reason(bundle, spot, costPersonS, nextBest, nextBestPersonS, sentences));
+  }
+
+  private static Optional<Effort> effort(Fields f) {
+    double carryS = Plain.number(f, "carryS");
+    double rehandleS = Plain.number(f, "rehandleS");
+    double setDownS = Plain.number(f, "setDownS");
+    double machineS = Plain.number(f, "machineS");
+    return f.finishStrictly(() -> new Effort(carryS, rehandleS, setDownS, machineS));
+  }
+
+  private static Optional<Baseline> baseline(Fields f) {
+    String name = Plain.text(f, "name");
+    String sentence = Plain.text(f, "sentence");
+    int placed = Plain.whole(f, "placed", 0);
+    Optional<Effort> effort = f.object("effort", "effort").flatMap(PlanReader::effort);
+    return f.finishStrictly(() -> new Baseline(name, sentence, placed, effort.orElseThrow()));
+  }
+
+  private Optional<Margin> margin(Fields f) {
+    Rule rule = rule(f);
+    String where = Plain.text(f, "where");
+    double value = Plain.number(f, "value");
+    double limit = Plain.number(f, "limit");
+    f.has("unit");
+    boolean atLeast = f.flag("atLeast");
+    return f.finishStrictly(() -> new Margin(rule, where, value, limit, atLeast));
+  }
+
+  private static Rule rule(Fields f) {
+    return RULES.get(f.choice("rule", IDS));
+  }
+}

@@ -1,0 +1,179 @@
+package skidway.job;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.OptionalDouble;
+import skidway.plan.Baseline;
+import skidway.plan.Effort;
+import skidway.plan.Margin;
+import skidway.plan.Plan;
+import skidway.plan.Reason;
+import skidway.plan.Stack;
+import skidway.plan.Step;
+import skidway.plan.Unplaced;
+import skidway.site.Spot;
+
+/**
+ * Writes a plan as JSON for machines and people: fields in a fixed order, SI figures rounded to
+ * what matters (1 mm, 0.01 kg, 0.1 s), the unit in the field's name. The same plan gives the same
+ * text.
+ */
+final class PlanText {
+  private final JsonGenerator json;
+
+  private PlanText(JsonGenerator json) {
+    this.json = json;
+  }
+
+  static String of(Plan plan) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      DefaultPrettyPrinter pretty =
+          new DefaultPrettyPrinter(
+              Separators.createDefaultInstance()
+                  .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
+      json.setPrettyPrinter(pretty.withObjectIndenter(new DefaultIndenter("  ", "\n")));
+      new PlanText(json).plan(plan);
+    } catch (IOException e) {
+      throw new UncheckedIOException("Writing into memory failed.", e);
+    }
+    return text.append('\n').toString();
+  }
+
+  private void plan(Plan plan) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField("format", Format.CURRENT);
+    json.writeStringField("jobName", plan.jobName());
+    json.writeNumberField("revision", plan.revision());
+    json.writeStringField("inputs", plan.inputs());
+    json.writeStringField("previous", plan.previous());
+    json.writeObjectFieldStart("search");
+    json.writeNumberField("seed", plan.search().seed());
+    json.writeNumberField("calculations", plan.search().calculations());
+    json.writeBooleanField("stopped", plan.search().stopped());
+    json.writeEndObject();
+    list("stacks", plan.stacks(), this::stack);
+    list("waitingPlaces", plan.waitingPlaces(), this::spot);
+    list("steps", plan.steps(), this::step);
+    list("unplaced", plan.unplaced(), this::unplaced);
+    list("reasons", plan.reasons(), this::reason);
+    effort(plan.effort());
+    list("baselines", plan.baselines(), this::baseline);
+    list("margins", plan.margins(), this::margin);
+    json.writeEndObject();
+  }
+
+  private void stack(Stack stack) throws IOException {
+    json.writeFieldName("spot");
+    json.writeStartObject();
+    spot(stack.spot());
+    json.writeEndObject();
+    texts("tiers", stack.bundleIds());
+  }
+
+  private void spot(Spot spot) throws IOException {
+    json.writeStringField("id", spot.id());
+    json.writeStringField("zone", spot.zoneId());
+    json.writeStringField("kind", Words.of(spot.kind()));
+    json.writeArrayFieldStart("centreM");
+    json.writeNumber(Rounded.metres(spot.footprint().centre().x()));
+    json.writeNumber(Rounded.metres(spot.footprint().centre().y()));
+    json.writeEndArray();
+    json.writeNumberField("headingDeg", Rounded.degrees(spot.footprint().headingDeg()));
+    json.writeNumberField("lengthM", Rounded.metres(spot.footprint().lengthM()));
+    json.writeNumberField("widthM", Rounded.metres(spot.footprint().widthM()));
+    json.writeStringField("openSide", Words.of(spot.openSide()));
+    json.writeNumberField("stripM", Rounded.metres(spot.stripM()));
+    if (spot.massLimitKg().isPresent()) {
+      json.writeNumberField("massLimitKg", Rounded.kg(spot.massLimitKg().getAsDouble()));
+    }
+  }
+
+  private void step(Step step) throws IOException {
+    json.writeNumberField("number", step.number());
+    json.writeStringField("kind", Words.of(step.kind()));
+    json.writeStringField("bundle", step.bundleId());
+    json.writeStringField("from", step.fromId());
+    json.writeStringField("to", step.toId());
+    json.writeNumberField("tier", step.tier());
+    json.writeStringField("stand", step.standId());
+    json.writeNumberField("reachM", Rounded.metres(step.reachM()));
+    json.writeNumberField("massKg", Rounded.kg(step.massKg()));
+    json.writeNumberField("capacityKg", Rounded.kg(step.capacityKg()));
+  }
+
+  private void unplaced(Unplaced unplaced) throws IOException {
+    json.writeStringField("bundle", unplaced.bundleId());
+    json.writeStringField("rule", unplaced.rule().id());
+    json.writeStringField("sentence", unplaced.sentence());
+  }
+
+  private void reason(Reason reason) throws IOException {
+    json.writeStringField("bundle", reason.bundleId());
+    json.writeStringField("spot", reason.spotId());
+    json.writeNumberField("costPersonS", Rounded.seconds(reason.costPersonS()));
+    json.writeStringField("nextBestSpot", reason.nextBestSpotId());
+    OptionalDouble next = reason.nextBestPersonS();
+    if (next.isPresent()) {
+      json.writeNumberField("nextBestPersonS", Rounded.seconds(next.getAsDouble()));
+    }
+    texts("sentences", reason.sentences());
+  }
+
+  private void baseline(Baseline baseline) throws IOException {
+    json.writeStringField("name", baseline.name());
+    json.writeStringField("sentence", baseline.sentence());
+    json.writeNumberField("placed", baseline.placed());
+    effort(baseline.effort());
+  }
+
+  private void effort(Effort effort) throws IOException {
+    json.writeObjectFieldStart("effort");
+    json.writeNumberField("carryS", Rounded.seconds(effort.carryS()));
+    json.writeNumberField("rehandleS", Rounded.seconds(effort.rehandleS()));
+    json.writeNumberField("setDownS", Rounded.seconds(effort.setDownS()));
+    json.writeNumberField("machineS", Rounded.seconds(effort.machineS()));
+    json.writeEndObject();
+  }
+
+  /** The unit is for the reader's eye; the rule decides it. */
+  private void margin(Margin margin) throws IOException {
+    var measure = margin.rule().measure();
+    json.writeStringField("rule", margin.rule().id());
+    json.writeStringField("where", margin.where());
+    json.writeNumberField("value", Rounded.of(measure, margin.value()));
+    json.writeNumberField("limit", Rounded.of(measure, margin.limit()));
+    json.writeStringField("unit", measure.siUnit());
+    json.writeBooleanField("atLeast", margin.atLeast());
+  }
+
+  private void texts(String name, List<String> texts) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (String text : texts) {
+      json.writeString(text);
+    }
+    json.writeEndArray();
+  }
+
+  private <T> void list(String name, List<T> things, Writing<T> writing) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (T thing : things) {
+      json.writeStartObject();
+      writing.fields(thing);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  /** Writes the fields of one thing. */
+  private interface Writing<T> {
+    void fields(T thing) throws IOException;
+  }
+}
