@@ -1,69 +1,62 @@
 package skidway.geometry;
 
-import java.util.List;
 import org.locationtech.jts.algorithm.MinimumDiameter;
+import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import skidway.site.Footprint;
 import skidway.site.Outline;
+import skidway.site.Point;
 
 /**
  * Measures how footprints lie to an outline of any shape, prepared once and asked often.
  *
  * <p>Distances are distances between the shapes themselves, never tests against a widened outline,
  * so round corners cost no accuracy. A footprint that reaches over a line by no more than {@link
- * Rectangle#TOUCH_M} counts as touching it.
+ * Rectangle#TOUCH_M} counts as touching it. One pass over the outline's edges; how deep an overlap
+ * is takes longer and is for reports.
  */
 public final class Area {
   private final Polygon polygon;
-  private final PreparedGeometry prepared;
+  private final Coordinate[] ring;
+  private final Edges edges;
 
-  private Area(Polygon polygon) {
-    this.polygon = polygon;
-    prepared = PreparedGeometryFactory.prepare(polygon);
+  private Area(Outline outline) {
+    polygon = Shapes.polygon(outline);
+    ring = polygon.getCoordinates();
+    edges = Edges.closed(outline.corners());
   }
 
   public static Area of(Outline outline) {
-    return new Area(Shapes.polygon(outline));
-  }
-
-  public static List<Area> all(List<Outline> outlines) {
-    return outlines.stream().map(Area::of).toList();
+    return new Area(outline);
   }
 
   /** Whether the footprint lies wholly in the area; it may touch the outline from inside. */
   public boolean contains(Footprint footprint) {
-    return prepared.covers(inner(footprint));
+    Rectangle inner = Rectangle.of(footprint).shrunk();
+    return holds(inner.centre()) && edges.gapM(inner) > 0;
   }
 
   /** Whether the interiors meet; touching does not count. */
   public boolean meets(Footprint footprint) {
-    return prepared.intersects(inner(footprint));
+    Rectangle inner = Rectangle.of(footprint).shrunk();
+    return !edges.isFar(inner, 0) && (holds(inner.centre()) || edges.gapM(inner) == 0);
   }
 
   /** Distance between the footprint and the area, 0 when they touch or overlap. */
   public double gapM(Footprint footprint) {
-    return polygon.distance(Shapes.polygon(footprint));
+    return holds(footprint.centre()) ? 0 : edgeGapM(footprint);
   }
 
   /** Distance between the footprint and the outline's line, from inside or from outside. */
   public double edgeGapM(Footprint footprint) {
-    return polygon.getExteriorRing().distance(Shapes.polygon(footprint));
-  }
-
-  /** Whether the footprint comes nearer to the area than a limit. */
-  public boolean isNearer(Footprint footprint, double limitM) {
-    return polygon.isWithinDistance(Shapes.polygon(footprint), limitM - Rectangle.TOUCH_M);
+    return edges.gapM(Rectangle.of(footprint));
   }
 
   /** Whether the footprint comes nearer to the outline's line than a limit. */
   public boolean isEdgeNearer(Footprint footprint, double limitM) {
-    return polygon
-        .getExteriorRing()
-        .isWithinDistance(Shapes.polygon(footprint), limitM - Rectangle.TOUCH_M);
+    return edges.isNearer(Rectangle.of(footprint), limitM - Rectangle.TOUCH_M);
   }
 
   /** Least width of what the footprint and the area have in common, 0 without any. */
@@ -81,11 +74,7 @@ public final class Area {
     return most;
   }
 
-  private static Polygon inner(Footprint footprint) {
-    double by = 2 * Rectangle.TOUCH_M;
-    return Shapes.polygon(
-        footprint.resized(
-            Math.max(footprint.lengthM() - by, footprint.lengthM() / 2),
-            Math.max(footprint.widthM() - by, footprint.widthM() / 2)));
+  private boolean holds(Point point) {
+    return PointLocation.isInRing(new Coordinate(point.x(), point.y()), ring);
   }
 }

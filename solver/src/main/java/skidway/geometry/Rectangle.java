@@ -23,16 +23,35 @@ public final class Rectangle {
   private final double halfLengthM;
   private final double halfWidthM;
 
-  private Rectangle(Footprint footprint) {
-    centre = footprint.centre();
-    along = footprint.along();
-    across = along.turnedLeft();
-    halfLengthM = footprint.lengthM() / 2;
-    halfWidthM = footprint.widthM() / 2;
+  private Rectangle(Point centre, Point along, double halfLengthM, double halfWidthM) {
+    this.centre = centre;
+    this.along = along;
+    this.across = along.turnedLeft();
+    this.halfLengthM = halfLengthM;
+    this.halfWidthM = halfWidthM;
   }
 
   public static Rectangle of(Footprint footprint) {
-    return new Rectangle(footprint);
+    return new Rectangle(
+        footprint.centre(), footprint.along(), footprint.lengthM() / 2, footprint.widthM() / 2);
+  }
+
+  /** The inside that must not meet anything: less what counts as touching, on every side. */
+  Rectangle shrunk() {
+    return new Rectangle(
+        centre,
+        along,
+        Math.max(halfLengthM - TOUCH_M, halfLengthM / 2),
+        Math.max(halfWidthM - TOUCH_M, halfWidthM / 2));
+  }
+
+  Point centre() {
+    return centre;
+  }
+
+  /** Distance from the centre to the corners. */
+  double radiusM() {
+    return Math.hypot(halfLengthM, halfWidthM);
   }
 
   /** Distance between the two, 0 when they touch or overlap. */
@@ -80,9 +99,65 @@ public final class Rectangle {
   }
 
   private double fromM(Point way) {
-    double beyondEnd = Math.max(0, Math.abs(dot(way, along)) - halfLengthM);
-    double beyondSide = Math.max(0, Math.abs(dot(way, across)) - halfWidthM);
+    return outsideM(new Point(dot(way, along), dot(way, across)));
+  }
+
+  /** Distance from this rectangle to a point seen in its own axes. */
+  private double outsideM(Point local) {
+    double beyondEnd = Math.max(0, Math.abs(local.x()) - halfLengthM);
+    double beyondSide = Math.max(0, Math.abs(local.y()) - halfWidthM);
     return Math.hypot(beyondEnd, beyondSide);
+  }
+
+  /** Distance to the straight line between two points, 0 when it touches or crosses. */
+  double gapToM(Point from, Point to) {
+    Point a = local(from);
+    Point b = local(to);
+    if (crosses(a, b)) {
+      return 0;
+    }
+    double ends = Math.min(outsideM(a), outsideM(b));
+    double right = Math.min(cornerM(a, b, 1, 1), cornerM(a, b, 1, -1));
+    double left = Math.min(cornerM(a, b, -1, 1), cornerM(a, b, -1, -1));
+    return Math.min(ends, Math.min(left, right));
+  }
+
+  private Point local(Point site) {
+    Point way = site.minus(centre);
+    return new Point(dot(way, along), dot(way, across));
+  }
+
+  /** Clips the line between two points, seen from this rectangle, at its four sides. */
+  private boolean crosses(Point a, Point b) {
+    double dx = b.x() - a.x();
+    double dy = b.y() - a.y();
+    double enter = 0;
+    double leave = 1;
+    double[] steps = {-dx, dx, -dy, dy};
+    double[] rooms = {
+      a.x() + halfLengthM, halfLengthM - a.x(), a.y() + halfWidthM, halfWidthM - a.y()
+    };
+    for (int side = 0; side < 4; side++) {
+      if (steps[side] == 0 && rooms[side] < 0) {
+        return false;
+      } else if (steps[side] < 0) {
+        enter = Math.max(enter, rooms[side] / steps[side]);
+      } else if (steps[side] > 0) {
+        leave = Math.min(leave, rooms[side] / steps[side]);
+      }
+    }
+    return enter <= leave;
+  }
+
+  /** Distance from one of the corners to the line between two points. */
+  private double cornerM(Point a, Point b, int end, int side) {
+    double x = end * halfLengthM - a.x();
+    double y = side * halfWidthM - a.y();
+    double dx = b.x() - a.x();
+    double dy = b.y() - a.y();
+    double squared = dx * dx + dy * dy;
+    double share = squared == 0 ? 0 : Math.max(0, Math.min(1, (x * dx + y * dy) / squared));
+    return Math.hypot(x - share * dx, y - share * dy);
   }
 
   private static double dot(Point a, Point b) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.DoubleSupplier;
 import skidway.geometry.Area;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
@@ -24,23 +25,23 @@ final class FloorOpeningCheck implements PlacementCheck {
   }
 
   @Override
-  public List<Breach> breaches(Spot spot) {
-    List<Breach> found = new ArrayList<>();
+  public List<Finding> findings(Spot spot) {
+    List<Finding> found = new ArrayList<>();
     openings.forEach(
         (name, opening) -> {
           if (opening.meets(spot.footprint())) {
-            found.add(breach(spot, name, -opening.overlapM(spot.footprint()), setbackM));
-          } else if (opening.isNearer(spot.footprint(), setbackM)) {
-            found.add(breach(spot, name, opening.gapM(spot.footprint()), setbackM));
+            found.add(finding(name, () -> -opening.overlapM(spot.footprint()), setbackM));
+          } else if (opening.isEdgeNearer(spot.footprint(), setbackM)) {
+            found.add(finding(name, () -> opening.gapM(spot.footprint()), setbackM));
           }
           if (opening.meets(spot.strip())) {
-            found.add(breach(spot, name + " (open strip)", -opening.overlapM(spot.strip()), 0));
+            found.add(finding(name + " (open strip)", () -> -opening.overlapM(spot.strip()), 0));
           }
         });
     return found;
   }
 
-  private static Breach breach(Spot spot, String against, double valueM, double limitM) {
-    return new Breach(Rule.FLOOR_OPENING, spot.id(), against, valueM, limitM);
+  private static Finding finding(String against, DoubleSupplier valueM, double limitM) {
+    return new Finding(Rule.FLOOR_OPENING, against, valueM, limitM);
   }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.DoubleSupplier;
 import skidway.geometry.Area;
-import skidway.geometry.Rectangle;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
@@ -49,27 +49,26 @@ final class InsideZone implements PlacementCheck {
   }
 
   @Override
-  public List<Breach> breaches(Spot spot) {
+  public List<Finding> findings(Spot spot) {
     Zone zone = site.zone(spot.zoneId()).orElse(null);
     Area area = zones.get(spot.zoneId());
     if (zone == null || area == null) {
-      return List.of(new Breach(Rule.KNOWN, spot.id(), "zone " + spot.zoneId(), 0, 1));
+      return List.of(new Finding(Rule.KNOWN, "zone " + spot.zoneId(), () -> 0, 1));
     }
-    List<Breach> found = new ArrayList<>();
-    addBeyond(found, spot, "edge of " + zone.id(), area, spot.footprint());
+    List<Finding> found = new ArrayList<>();
+    addBeyond(found, "edge of " + zone.id(), area, spot.footprint());
     if (zone instanceof Deck) {
       if (found.isEmpty() && area.isEdgeNearer(spot.footprint(), edgeSetbackM)) {
-        double gapM = area.edgeGapM(spot.footprint());
-        found.add(breach(spot, "edge of " + zone.id(), gapM, edgeSetbackM));
+        found.add(
+            finding("edge of " + zone.id(), () -> area.edgeGapM(spot.footprint()), edgeSetbackM));
       }
-      addBeyond(found, spot, "edge of " + zone.id() + " (open strip)", area, spot.strip());
+      addBeyond(found, "edge of " + zone.id() + " (open strip)", area, spot.strip());
     } else {
-      addBeyond(found, spot, "site boundary (open strip)", boundary, spot.strip());
+      addBeyond(found, "site boundary (open strip)", boundary, spot.strip());
       blocked.forEach(
           (name, obstacle) -> {
             if (obstacle.meets(spot.strip())) {
-              double overlapM = obstacle.overlapM(spot.strip());
-              found.add(breach(spot, name + " (open strip)", -overlapM, 0));
+              found.add(finding(name + " (open strip)", () -> -obstacle.overlapM(spot.strip()), 0));
             }
           });
     }
@@ -77,14 +76,13 @@ final class InsideZone implements PlacementCheck {
   }
 
   private static void addBeyond(
-      List<Breach> found, Spot spot, String against, Area area, Footprint footprint) {
+      List<Finding> found, String against, Area area, Footprint footprint) {
     if (!area.contains(footprint)) {
-      double beyondM = Math.max(Rectangle.TOUCH_M, area.beyondM(footprint));
-      found.add(breach(spot, against, -beyondM, 0));
+      found.add(finding(against, () -> -area.beyondM(footprint), 0));
     }
   }
 
-  private static Breach breach(Spot spot, String against, double valueM, double limitM) {
-    return new Breach(Rule.INSIDE_ZONE, spot.id(), against, valueM, limitM);
+  private static Finding finding(String against, DoubleSupplier valueM, double limitM) {
+    return new Finding(Rule.INSIDE_ZONE, against, valueM, limitM);
   }
 }

@@ -2,6 +2,7 @@ package skidway.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleSupplier;
 import skidway.geometry.Area;
 import skidway.rules.Rule;
 import skidway.site.Site;
@@ -21,19 +22,19 @@ final class KeepClearCheck implements PlacementCheck {
   }
 
   @Override
-  public List<Breach> breaches(Spot spot) {
-    List<Breach> found = new ArrayList<>();
+  public List<Finding> findings(Spot spot) {
+    List<Finding> found = new ArrayList<>();
     for (Kept kept : places) {
       if (kept.area.meets(spot.footprint())) {
-        found.add(breach(spot, kept, -kept.area.overlapM(spot.footprint())));
-      } else if (kept.area.isNearer(spot.footprint(), kept.marginM)) {
-        found.add(breach(spot, kept, kept.area.gapM(spot.footprint())));
+        found.add(finding(kept, () -> -kept.area.overlapM(spot.footprint())));
+      } else if (kept.area.isEdgeNearer(spot.footprint(), kept.marginM)) {
+        found.add(finding(kept, () -> kept.area.gapM(spot.footprint())));
       }
     }
     return found;
   }
 
-  private static Breach breach(Spot spot, Kept kept, double valueM) {
-    return new Breach(Rule.KEEP_CLEAR, spot.id(), kept.name, valueM, kept.marginM);
+  private static Finding finding(Kept kept, DoubleSupplier valueM) {
+    return new Finding(Rule.KEEP_CLEAR, kept.name, valueM, kept.marginM);
   }
 }

@@ -21,12 +21,13 @@ final class LanesClear implements PlacementCheck {
   }
 
   @Override
-  public List<Breach> breaches(Spot spot) {
-    List<Breach> found = new ArrayList<>();
+  public List<Finding> findings(Spot spot) {
+    List<Finding> found = new ArrayList<>();
     for (Way way : ways) {
       if (way.line.isNearer(spot.footprint(), way.halfWidthM)) {
-        double gapM = way.line.gapM(spot.footprint());
-        found.add(new Breach(Rule.LANES_CLEAR, spot.id(), way.lane, gapM, way.halfWidthM));
+        found.add(
+            new Finding(
+                Rule.LANES_CLEAR, way.lane, () -> way.line.gapM(spot.footprint()), way.halfWidthM));
       }
     }
     return found;

@@ -30,11 +30,19 @@ public final class LegalSpots {
   }
 
   public boolean isLegal(Spot spot) {
-    return checks.stream().allMatch(check -> check.breaches(spot).isEmpty());
+    for (PlacementCheck check : checks) {
+      if (!check.findings(spot).isEmpty()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Every placement rule the spot breaks, in the order of the rules. */
   public List<Breach> breaches(Spot spot) {
-    return checks.stream().flatMap(check -> check.breaches(spot).stream()).toList();
+    return checks.stream()
+        .flatMap(check -> check.findings(spot).stream())
+        .map(finding -> finding.measured(spot.id()))
+        .toList();
   }
 }

@@ -6,6 +6,6 @@ import skidway.site.Spot;
 /** One placement rule, prepared for one site. */
 @FunctionalInterface
 interface PlacementCheck {
-  /** How the spot breaks the rule; none when it keeps it. Measures only what is broken. */
-  List<Breach> breaches(Spot spot);
+  /** How the spot breaks the rule; none when it keeps it. */
+  List<Finding> findings(Spot spot);
 }

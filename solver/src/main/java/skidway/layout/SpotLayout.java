@@ -67,11 +67,12 @@ public final class SpotLayout {
 
   private List<Spot> stacks(List<SpotSize> sizes, int most) {
     List<List<Ranked>> groups = new ArrayList<>();
+    int enough = enough(most, site.zones().size() * sizes.size());
     for (Zone zone : site.zones()) {
       for (SpotSize size : sizes) {
         List<Double> others =
             sizes.stream().filter(s -> !s.equals(size)).map(SpotSize::lengthM).toList();
-        groups.add(fill.fill(zone, size, others));
+        groups.add(fill.fill(zone, size, others, enough));
       }
     }
     return share(groups, most);
@@ -84,7 +85,14 @@ public final class SpotLayout {
   }
 
   private List<Spot> racks(List<? extends Zone> zones, SpotSize size, int most) {
-    return share(zones.stream().map(zone -> fill.fill(zone, size, List.of())).toList(), most);
+    int enough = enough(most, zones.size());
+    return share(
+        zones.stream().map(zone -> fill.fill(zone, size, List.of(), enough)).toList(), most);
+  }
+
+  /** What a group can use: thrice its even share, because small groups leave theirs to others. */
+  private static int enough(int most, int groups) {
+    return groups == 0 ? most : Math.min(most, 3 * (most / groups + 1));
   }
 
   private List<Spot> share(List<List<Ranked>> groups, int most) {

@@ -21,13 +21,13 @@ final class TruckClear implements PlacementCheck {
   }
 
   @Override
-  public List<Breach> breaches(Spot spot) {
+  public List<Finding> findings(Spot spot) {
     Rectangle footprint = Rectangle.of(spot.footprint());
-    List<Breach> found = new ArrayList<>();
+    List<Finding> found = new ArrayList<>();
     for (Stand stand : stands) {
       if (stand.area.meets(footprint)) {
-        double overlapM = stand.area.overlapM(footprint);
-        found.add(new Breach(Rule.TRUCK_CLEAR, spot.id(), stand.name, -overlapM, 0));
+        found.add(
+            new Finding(Rule.TRUCK_CLEAR, stand.name, () -> -stand.area.overlapM(footprint), 0));
       }
     }
     return found;

@@ -37,13 +37,14 @@ final class WorkingStrip implements PlacementCheck {
   }
 
   @Override
-  public List<Breach> breaches(Spot spot) {
+  public List<Finding> findings(Spot spot) {
     Rectangle footprint = Rectangle.of(spot.footprint());
-    List<Breach> found = new ArrayList<>();
+    List<Finding> found = new ArrayList<>();
     for (Strip strip : strips) {
       if (strip.rectangle.meets(footprint)) {
-        double overlapM = strip.rectangle.overlapM(footprint);
-        found.add(new Breach(Rule.WORKING_STRIP, spot.id(), strip.wall, -overlapM, 0));
+        found.add(
+            new Finding(
+                Rule.WORKING_STRIP, strip.wall, () -> -strip.rectangle.overlapM(footprint), 0));
       }
     }
     return found;

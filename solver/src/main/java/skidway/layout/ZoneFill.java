@@ -20,7 +20,7 @@ import skidway.site.Zone;
  */
 final class ZoneFill {
   /** Places of one heading and rank that are looked at; more are thinned beforehand. */
-  private static final int MOST_TRIED = 2000;
+  private static final int MOST_TRIED = 600;
 
   private final Site site;
   private final List<Obstacle> obstacles;
@@ -47,20 +47,33 @@ final class ZoneFill {
   }
 
   /**
-   * All legal places, in the order of heading, rank, row and mark.
+   * Legal places, in the order of rank, heading, row and mark. Goes on to the next rank only while
+   * there are not enough.
    *
    * @param otherLengthsM lengths of spots that may stand in the same row
    */
-  List<Ranked> fill(Zone zone, SpotSize size, List<Double> otherLengthsM) {
+  List<Ranked> fill(Zone zone, SpotSize size, List<Double> otherLengthsM, int enough) {
+    List<Crossings> crossings =
+        Headings.of(zone, site).stream()
+            .map(heading -> crossings(zone, size, otherLengthsM, new Frame(heading)))
+            .toList();
     List<Ranked> found = new ArrayList<>();
-    for (double heading : Headings.of(zone, site)) {
-      fill(zone, size, otherLengthsM, new Frame(heading), found);
+    for (int rank = 0; rank <= Mark.LAST_RANK && found.size() < enough; rank++) {
+      for (Crossings crossing : crossings) {
+        List<Spot> places = places(zone, size, crossing, rank);
+        for (Spot spot : Thinning.thin(places, MOST_TRIED, near)) {
+          if (allowed.test(spot)) {
+            found.add(new Ranked(spot, rank));
+          }
+        }
+      }
     }
     return found;
   }
 
-  private void fill(
-      Zone zone, SpotSize size, List<Double> otherLengthsM, Frame frame, List<Ranked> found) {
+  private record Crossings(Frame frame, List<Row> rows, List<Mark> marks) {}
+
+  private Crossings crossings(Zone zone, SpotSize size, List<Double> otherLengthsM, Frame frame) {
     double setbackM = zone instanceof Deck ? edgeSetbackM : 0;
     Frame.Box room = frame.box(zone.outline().corners()).grown(-setbackM);
     List<Span> besideAlong = new ArrayList<>();
@@ -82,25 +95,17 @@ final class ZoneFill {
     List<Mark> marks =
         MarksAlong.of(room.along(), edgesAlong, besideAlong, size, otherLengthsM, gapM);
     List<Row> rows = RowsAcross.of(room.across(), edgesAcross, besideAcross, size, stripM, gapM);
-    for (int rank = 0; rank <= Mark.LAST_RANK; rank++) {
-      for (Spot spot :
-          Thinning.thin(places(zone, size, frame, marks, rows, rank), MOST_TRIED, near)) {
-        if (allowed.test(spot)) {
-          found.add(new Ranked(spot, rank));
-        }
-      }
-    }
+    return new Crossings(frame, rows, marks);
   }
 
-  private List<Spot> places(
-      Zone zone, SpotSize size, Frame frame, List<Mark> marks, List<Row> rows, int rank) {
+  private List<Spot> places(Zone zone, SpotSize size, Crossings crossings, int rank) {
     List<Spot> spots = new ArrayList<>();
-    for (Row row : rows) {
-      for (Mark mark : marks) {
+    for (Row row : crossings.rows) {
+      for (Mark mark : crossings.marks) {
         if (Math.max(row.mark().rank(), mark.rank()) == rank) {
           double x = mark.atM() + size.lengthM() / 2;
           double y = row.mark().atM() + size.widthM() / 2;
-          spots.add(spot(zone, size, frame, new Point(x, y), row.side()));
+          spots.add(spot(zone, size, crossings.frame, new Point(x, y), row.side()));
         }
       }
     }
