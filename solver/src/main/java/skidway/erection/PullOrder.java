@@ -5,10 +5,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import skidway.site.Site;
 import skidway.site.Wall;
 import skidway.timber.Piece;
@@ -65,30 +61,5 @@ public final class PullOrder {
       throw new IllegalArgumentException("The piece " + piece.mark() + " has no place on a wall.");
     }
     return index;
-  }
-
-  /** The walls that stand higher than a limit when the piece of a pull index is due. */
-  public Set<String> wallsHigherThan(double limitM, int pullIndex) {
-    Set<String> risen = new TreeSet<>();
-    for (Placement p : placements.subList(0, pullIndex)) {
-      if (p.topM() > limitM) {
-        risen.add(p.wall().id());
-      }
-    }
-    return risen;
-  }
-
-  /**
-   * For each wall that ever stands higher than a limit, by its id, the first pull index at which it
-   * does: the same answer as {@link #wallsHigherThan} for all pieces in one pass.
-   */
-  public SortedMap<String, Integer> risesAbove(double limitM) {
-    SortedMap<String, Integer> since = new TreeMap<>();
-    for (int i = 0; i < placements.size(); i++) {
-      if (placements.get(i).topM() > limitM) {
-        since.putIfAbsent(placements.get(i).wall().id(), i + 1);
-      }
-    }
-    return since;
   }
 }

@@ -3,7 +3,7 @@ package skidway.job;
 import java.nio.file.Path;
 import java.util.Locale;
 
-/** Says why a plan file was not written; nothing is left half done. */
+/** Says why a file was not written; nothing is left half done. */
 public final class NotWritten extends RuntimeException {
   NotWritten(Path where, String found, String wayOut) {
     super(message(where, found, wayOut));
@@ -15,6 +15,6 @@ public final class NotWritten extends RuntimeException {
 
   private static String message(Path where, String found, String wayOut) {
     return String.format(
-        Locale.ROOT, "%s: %s; the plan was not written. Way out: %s.", where, found, wayOut);
+        Locale.ROOT, "%s: %s; nothing was written. Way out: %s.", where, found, wayOut);
   }
 }

@@ -1,13 +1,10 @@
 package skidway.job;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
 /**
@@ -50,10 +47,7 @@ final class WriteLock implements AutoCloseable {
     }
   }
 
-  /**
-   * Writes a file that is not there yet: whole into a temporary file, down to the disk, then in one
-   * move under its name.
-   */
+  /** Writes a file that is not there yet. */
   Path write(int revision, Path file, byte[] bytes) throws IOException {
     int next = PlanFiles.nextRevision(plans.getParent());
     if (revision != next) {
@@ -62,24 +56,8 @@ final class WriteLock implements AutoCloseable {
           "the next plan of the job is revision " + next + ", this is revision " + revision,
           "start again from the newest plan");
     }
-    Path temporary = plans.resolve(".new.json"); // one writer at a time, so one name will do
-    try {
-      try (FileChannel out =
-          FileChannel.open(
-              temporary,
-              StandardOpenOption.CREATE,
-              StandardOpenOption.TRUNCATE_EXISTING,
-              StandardOpenOption.WRITE)) {
-        ByteBuffer buffer = ByteBuffer.wrap(bytes);
-        while (buffer.hasRemaining()) {
-          out.write(buffer);
-        }
-        out.force(true);
-      }
-      return Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE);
-    } finally {
-      Files.deleteIfExists(temporary);
-    }
+    AtomicFile.write(file, bytes);
+    return file;
   }
 
   @Override

@@ -66,18 +66,4 @@ class PullOrderPropertyTest {
       assertThat(order.placements().get(index)).isSameAs(placement);
     }
   }
-
-  @Property(tries = 50)
-  void oneSweepFindsTheSameRisenWallsAsAskingForEachPiece(@ForAll("packages") List<Piece> pieces) {
-    PullOrder order = PullOrder.of(SITE, pieces);
-    for (int i = 0; i < pieces.size(); i++) {
-      int due = i;
-      assertThat(order.wallsHigherThan(0.45, due))
-          .containsExactlyElementsOf(
-              order.risesAbove(0.45).entrySet().stream()
-                  .filter(e -> e.getValue() <= due)
-                  .map(e -> e.getKey())
-                  .toList());
-    }
-  }
 }

@@ -13,7 +13,6 @@ import skidway.timber.Piece;
 /** The builder's site has W1 and W3 with full starters, W2 and W4 with half ones. */
 class PullOrderTest {
   private static final Site SITE = aSite().build();
-  private static final double COURSE_M = SITE.courseM();
 
   @Test
   void crossingWallsRiseInTurns() {
@@ -56,27 +55,6 @@ class PullOrderTest {
     assertThatThrownBy(() -> order.indexOf(timber("W9", 1, 1, 4)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("W9-1-1");
-  }
-
-  /** Pieces are 0.2 m high, courses 0.15 m apart: W1 passes 0.4 m with its third course. */
-  @Test
-  void aWallStandsHigherOnceThePieceIsLaid() {
-    PullOrder order =
-        PullOrder.of(
-            SITE,
-            List.of(
-                timber("W1", 1, 1, 4),
-                timber("W1", 2, 1, 4),
-                timber("W1", 3, 1, 4),
-                timber("W2", 1, 1, 4),
-                timber("W2", 6, 1, 4)));
-    assertThat(COURSE_M).isEqualTo(0.15);
-    assertThat(order.wallsHigherThan(0.4, 3)).isEmpty();
-    assertThat(order.wallsHigherThan(0.4, 4)).containsExactly("W1");
-    assertThat(order.wallsHigherThan(0.4, 5)).containsExactly("W1", "W2");
-    assertThat(order.wallsHigherThan(0.5, 4)).isEmpty();
-    assertThat(order.risesAbove(0.4)).containsEntry("W1", 4).containsEntry("W2", 5).hasSize(2);
-    assertThat(order.risesAbove(2)).isEmpty();
   }
 
   private static List<String> marks(Piece... pieces) {

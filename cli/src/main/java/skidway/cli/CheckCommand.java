@@ -1,0 +1,124 @@
+package skidway.cli;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import skidway.erection.PullOrder;
+import skidway.job.Job;
+import skidway.job.JobReader;
+import skidway.plan.Task;
+import skidway.timber.Bundle;
+import skidway.timber.Load;
+import skidway.timber.Piece;
+import skidway.units.Figures;
+
+/** Reads and weighs a job. */
+@Command(
+    name = "check",
+    description =
+        "Reads a job, says everything that is wrong with it, and weighs loads and bundles.")
+final class CheckCommand implements Callable<Integer> {
+  private final Screen screen;
+
+  @Parameters(paramLabel = "JOB", description = "the job's folder")
+  private Path folder = Path.of("");
+
+  CheckCommand(Screen screen) {
+    this.screen = screen;
+  }
+
+  @Override
+  public Integer call() {
+    return check(screen, folder);
+  }
+
+  static int check(Screen screen, Path folder) {
+    Job job = JobReader.read(folder);
+    job.remarks().forEach(remark -> screen.say("%s", remark.text()));
+    Task task = job.task();
+    Figures figures = task.figures();
+    List<Bundle> bundles = task.delivery().bundles();
+    screen.result(
+        "%s: %d loads, %d bundles, %d pieces, %s",
+        task.jobName(),
+        task.delivery().loads().size(),
+        bundles.size(),
+        task.delivery().pieces().size(),
+        figures.mass(totalKg(bundles)));
+    screen.result("");
+    screen.results(loads(task, figures).lines());
+    screen.result("");
+    screen.results(bundles(task, figures).lines());
+    screen.caution();
+    return ExitCode.FINE;
+  }
+
+  private static TextTable loads(Task task, Figures figures) {
+    TextTable table =
+        new TextTable("load", "arrives", "stands at", ">bundles", ">pieces", ">mass", "heaviest");
+    for (Load load : task.delivery().loads()) {
+      List<Bundle> bundles =
+          task.delivery().bundles().stream().filter(b -> b.loadId().equals(load.id())).toList();
+      String heaviest =
+          bundles.stream()
+              .max(Comparator.comparingDouble(Bundle::massKg))
+              .map(b -> b.id() + " " + figures.mass(b.massKg()))
+              .orElse("-");
+      table.row(
+          load.id(),
+          load.arrival().toString().replace('T', ' '),
+          load.truckStandId(),
+          count(bundles.size()),
+          count(bundles.stream().mapToInt(b -> b.packed().size()).sum()),
+          figures.mass(totalKg(bundles)),
+          heaviest);
+    }
+    return table;
+  }
+
+  private static TextTable bundles(Task task, Figures figures) {
+    PullOrder order = PullOrder.of(task.site(), task.delivery().pieces());
+    TextTable table =
+        new TextTable(
+            "bundle",
+            "load",
+            ">off",
+            ">pieces",
+            ">length",
+            ">width",
+            ">height",
+            ">mass",
+            "by",
+            "first needed",
+            ">pull");
+    for (Bundle bundle : task.delivery().bundles()) {
+      Piece first =
+          bundle.pieces().stream().min(Comparator.comparingInt(order::indexOf)).orElseThrow();
+      table.row(
+          bundle.id(),
+          bundle.loadId(),
+          count(bundle.offOrder()),
+          count(bundle.packed().size()),
+          figures.length(bundle.lengthM()),
+          figures.length(bundle.widthM()),
+          figures.length(bundle.heightM()),
+          figures.mass(bundle.massKg()),
+          bundle.weighedKg().isPresent() ? "weighed" : "computed",
+          first.mark(),
+          count(order.indexOf(first) + 1));
+    }
+    return table;
+  }
+
+  private static double totalKg(List<Bundle> bundles) {
+    return bundles.stream().mapToDouble(Bundle::massKg).sum();
+  }
+
+  private static String count(int number) {
+    return String.format(Locale.ROOT, "%d", number);
+  }
+}

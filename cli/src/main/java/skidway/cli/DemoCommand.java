@@ -1,0 +1,44 @@
+package skidway.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import skidway.staging.SearchLimits;
+import skidway.staging.StopButton;
+
+/** Writes the demo jobs and takes one of them all the way. */
+@Command(
+    name = "demo",
+    description = {
+      "Writes the demo jobs under DIR, then checks, stages, audits and prints the L-shaped house.",
+      "Files that are there already are left alone."
+    })
+final class DemoCommand implements Callable<Integer> {
+  private final Screen screen;
+  private final StopButton stop;
+
+  @Parameters(paramLabel = "DIR", description = "where the job folders go")
+  private Path dir = Path.of("");
+
+  DemoCommand(Screen screen, StopButton stop) {
+    this.screen = screen;
+    this.stop = stop;
+  }
+
+  @Override
+  public Integer call() {
+    List<Path> folders = DemoJobs.writeUnder(dir);
+    folders.forEach(folder -> screen.say("Demo job in %s", folder));
+    Path house = dir.resolve(DemoJobs.L_HOUSE);
+    int check = CheckCommand.check(screen, house);
+    screen.result("");
+    int stage = StageCommand.stage(screen, stop, house, SearchLimits.DEFAULT);
+    screen.result("");
+    int audit = AuditCommand.audit(screen, house, null);
+    screen.result("");
+    int print = PrintCommand.print(screen, house, null);
+    return Math.max(Math.max(check, stage), Math.max(audit, print));
+  }
+}

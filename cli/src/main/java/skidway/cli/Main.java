@@ -1,0 +1,89 @@
+package skidway.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import skidway.job.BadInput;
+import skidway.job.NotWritten;
+import skidway.staging.StopButton;
+
+/** Skidway on the command line. */
+@Command(
+    name = "skidway",
+    description = {
+      "Plans where the bundles of a timber package go: which spot, which tier, in which order off",
+      "the truck, so that pieces lie near their wall and nothing is overloaded or in the way."
+    },
+    synopsisSubcommandLabel = "COMMAND",
+    footer = {
+      "",
+      "Exit codes: 0 fine; 1 done, but a rule is broken or a bundle has no spot; 2 bad usage or",
+      "input, nothing written; 3 a fault of ours."
+    },
+    sortOptions = false)
+public final class Main {
+  private Main() {}
+
+  /** The only place that ends the program. */
+  public static void main(String[] args) {
+    Interrupt interrupt = new Interrupt();
+    interrupt.listen();
+    PrintWriter out = writer(FileDescriptor.out);
+    PrintWriter err = writer(FileDescriptor.err);
+    Screen screen = new Screen(out, err, System.console() != null);
+    int code = run(screen, interrupt.stopButton(), args);
+    interrupt.finished(code);
+    System.exit(code);
+  }
+
+  /** Runs one command and returns its exit code; everything it says is flushed. */
+  static int run(Screen screen, StopButton stop, String... args) {
+    CommandLine line =
+        new CommandLine(new Main())
+            .addSubcommand(new CheckCommand(screen))
+            .addSubcommand(new StageCommand(screen, stop))
+            .addSubcommand(new AuditCommand(screen))
+            .addSubcommand(new PrintCommand(screen))
+            .addSubcommand(new RulesCommand(screen))
+            .addSubcommand(new DemoCommand(screen, stop))
+            .addSubcommand(new CommandLine.HelpCommand())
+            .setOut(screen.results())
+            .setErr(screen.talk())
+            .setExecutionExceptionHandler((e, command, parsed) -> explain(screen, e));
+    int code = args.length == 0 ? usage(line, screen) : line.execute(args);
+    screen.results().flush();
+    screen.talk().flush();
+    return code;
+  }
+
+  private static int usage(CommandLine line, Screen screen) {
+    line.usage(screen.talk());
+    return ExitCode.BAD_INPUT;
+  }
+
+  private static int explain(Screen screen, Exception fault) {
+    if (fault instanceof BadInput bad) {
+      bad.problems().forEach(problem -> screen.say("%s", problem.picture()));
+      int count = bad.problems().size() + bad.more();
+      if (bad.more() > 0) {
+        screen.say("... and %d more.", bad.more());
+      }
+      screen.say("%d %s; nothing was written.", count, count == 1 ? "problem" : "problems");
+      return ExitCode.BAD_INPUT;
+    }
+    if (fault instanceof NotWritten || fault instanceof NoPlan) {
+      screen.say("%s", fault.getMessage());
+      return ExitCode.BAD_INPUT;
+    }
+    screen.say("Skidway failed; this is a fault of the program, not of the job. Please report it:");
+    fault.printStackTrace(screen.talk());
+    return ExitCode.FAULT;
+  }
+
+  private static PrintWriter writer(FileDescriptor to) {
+    return new PrintWriter(new FileOutputStream(to), false, StandardCharsets.UTF_8);
+  }
+}

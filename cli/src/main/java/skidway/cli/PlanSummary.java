@@ -1,0 +1,123 @@
+package skidway.cli;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import skidway.plan.Baseline;
+import skidway.plan.Effort;
+import skidway.plan.Margin;
+import skidway.plan.Plan;
+import skidway.plan.StepKind;
+import skidway.plan.Task;
+import skidway.plan.Unplaced;
+import skidway.units.Figures;
+
+/**
+ * Writes down what a plan amounts to: bundles placed, hours against the baselines, tightest
+ * margins.
+ */
+final class PlanSummary {
+  private final Task task;
+  private final Plan plan;
+  private final Figures figures;
+
+  PlanSummary(Task task, Plan plan) {
+    this.task = task;
+    this.plan = plan;
+    this.figures = task.figures();
+  }
+
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    int delivered = task.delivery().bundles().size();
+    long setDowns = plan.steps().stream().filter(s -> s.kind() == StepKind.SET_DOWN).count();
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "%s, revision %d: %d of %d bundles placed, in %d stacks, with %d set-downs",
+            plan.jobName(),
+            plan.revision(),
+            delivered - plan.unplaced().size(),
+            delivered,
+            plan.stacks().size(),
+            setDowns));
+    lines.add("");
+    lines.addAll(hours().lines());
+    lines.addAll(savings());
+    lines.add("");
+    lines.add("Tightest margins");
+    lines.addAll(margins().lines());
+    if (!plan.unplaced().isEmpty()) {
+      lines.add("");
+      lines.add("Without a spot");
+      for (Unplaced unplaced : plan.unplaced()) {
+        lines.add("  " + unplaced.sentence());
+        lines.add("    binding: " + unplaced.rule().id() + " - " + unplaced.rule().sentence());
+      }
+    }
+    return lines;
+  }
+
+  private TextTable hours() {
+    TextTable table =
+        new TextTable(
+            "crew hours", ">placed", ">carry", ">rehandle", ">set-down", ">machine", ">all");
+    int delivered = task.delivery().bundles().size();
+    table.row(row("this plan", delivered - plan.unplaced().size(), plan.effort()));
+    for (Baseline baseline : plan.baselines()) {
+      table.row(row(baseline.name(), baseline.placed(), baseline.effort()));
+    }
+    return table;
+  }
+
+  private String[] row(String name, int placed, Effort effort) {
+    return new String[] {
+      name,
+      placed + " of " + task.delivery().bundles().size(),
+      figures.hours(effort.carryS()),
+      figures.hours(effort.rehandleS()),
+      figures.hours(effort.setDownS()),
+      figures.hours(effort.machineS()),
+      figures.hours(effort.totalS())
+    };
+  }
+
+  private List<String> savings() {
+    int placed = task.delivery().bundles().size() - plan.unplaced().size();
+    return plan.baselines().stream()
+        .max(Comparator.comparingInt(Baseline::placed).thenComparing(b -> -b.effort().totalS()))
+        .map(best -> saving(best, placed))
+        .stream()
+        .toList();
+  }
+
+  private String saving(Baseline best, int placed) {
+    if (best.placed() < placed) {
+      return String.format(
+          Locale.ROOT,
+          "Without a plan no more than %d bundles find a legal spot (%s).",
+          best.placed(),
+          best.name());
+    }
+    if (best.placed() > placed) {
+      return String.format(
+          Locale.ROOT, "%s places more bundles, but its paths were not checked.", best.name());
+    }
+    double saved = best.effort().totalS() - plan.effort().totalS();
+    return String.format(
+        Locale.ROOT,
+        "Saves %s, %.0f %% of what the better of the two takes (%s).",
+        figures.hours(saved),
+        100 * saved / best.effort().totalS(),
+        best.name());
+  }
+
+  private TextTable margins() {
+    return MarginTable.of(plan.margins().stream().sorted(byShare()).toList(), figures);
+  }
+
+  private static Comparator<Margin> byShare() {
+    return Comparator.comparingDouble(Margin::share).thenComparing(Margin::rule);
+  }
+}

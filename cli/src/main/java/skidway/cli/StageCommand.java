@@ -1,0 +1,77 @@
+package skidway.cli;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import skidway.Planner;
+import skidway.job.Job;
+import skidway.job.JobReader;
+import skidway.job.PlanFiles;
+import skidway.plan.Plan;
+import skidway.staging.SearchLimits;
+import skidway.staging.StopButton;
+
+/** Plans a job and writes the plan. */
+@Command(
+    name = "stage",
+    description =
+        "Plans where every bundle goes and writes the plan as the next file in the job's plans folder.")
+final class StageCommand implements Callable<Integer> {
+  private final Screen screen;
+  private final StopButton stop;
+
+  @Parameters(paramLabel = "JOB", description = "the job's folder")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--effort",
+      paramLabel = "N",
+      description = "score calculations to spend (default: ${DEFAULT-VALUE})")
+  private long effort = SearchLimits.DEFAULT.calculations();
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "dice of the search; same seed, same plan (default: ${DEFAULT-VALUE})")
+  private long seed = SearchLimits.DEFAULT.seed();
+
+  StageCommand(Screen screen, StopButton stop) {
+    this.screen = screen;
+    this.stop = stop;
+  }
+
+  @Override
+  public Integer call() {
+    if (effort < 1) {
+      screen.say("--effort is %d; it must be 1 or more score calculations.", effort);
+      return ExitCode.BAD_INPUT;
+    }
+    return stage(screen, stop, folder, new SearchLimits(seed, effort));
+  }
+
+  static int stage(Screen screen, StopButton stop, Path folder, SearchLimits limits) {
+    Job job = JobReader.read(folder);
+    ProgressLine progress = new ProgressLine(screen, job.task().figures());
+    screen.say(
+        "Staging %s. Interrupt to stop; the best plan so far is kept.", job.task().jobName());
+    Plan plan = Planner.plan(job, limits, progress, stop);
+    progress.end();
+    Path file = PlanFiles.write(job.folder(), plan);
+    new PlanSummary(job.task(), plan).lines().forEach(screen.results()::println);
+    screen.caution();
+    screen.result("");
+    screen.result("Plan %s written.", file);
+    if (stop.pressed()) {
+      screen.say("Stopped early: this plan depends on how far the search had come.");
+    }
+    return plan.unplaced().isEmpty() ? ExitCode.FINE : ExitCode.BROKEN_RULE;
+  }
+
+  /** A count as text. */
+  static String count(int number) {
+    return String.format(Locale.ROOT, "%d", number);
+  }
+}

@@ -1,0 +1,33 @@
+package skidway.job;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Writes printed things into a job's {@code out} folder. They can be deleted and printed again. */
+public final class OutFiles {
+  private OutFiles() {}
+
+  /**
+   * Writes a text file, in place of an older one of that name.
+   *
+   * @return the file written
+   * @throws NotWritten if the disk refuses
+   */
+  public static Path write(Path folder, String name, String text) {
+    Path out = folder.resolve("out");
+    try {
+      Files.createDirectories(out);
+      Path file = out.resolve(name);
+      AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+      return file;
+    } catch (IOException e) {
+      throw new NotWritten(
+          out,
+          "it cannot be written to (" + e + ")",
+          "look whether it is a folder, may be written to and has room",
+          e);
+    }
+  }
+}
