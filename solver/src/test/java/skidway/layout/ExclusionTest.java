@@ -1,0 +1,103 @@
+package skidway.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static skidway.testkit.SiteBuilder.spot;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+import skidway.rules.Settings;
+import skidway.site.Footprint;
+import skidway.site.OpenSide;
+import skidway.site.Point;
+import skidway.site.Spot;
+import skidway.site.SpotKind;
+
+class ExclusionTest {
+  private static final Settings DEFAULTS = Settings.defaults();
+
+  /** From (0, 0) to (4, 0.6), its strip of 0.91 m above. */
+  private static final Spot BASE = spot("A", "yard", 2, 0.3, 4, 0.6);
+
+  @Test
+  void endToEndTheGapIsKept() {
+    checkExcludes(spot("B", "yard", 2 + 4.3, 0.3, 4, 0.6), false);
+    checkExcludes(spot("B", "yard", 2 + 4.29, 0.3, 4, 0.6), true);
+  }
+
+  @Test
+  void noStackOnAStrip() {
+    checkExcludes(spot("B", "yard", 2, 0.3 + 0.6 + 0.91, 4, 0.6), false);
+    checkExcludes(spot("B", "yard", 2, 0.3 + 0.6 + 0.8, 4, 0.6), true);
+    // Below, the gap is what counts for the base; but the other's strip must stay free too.
+    checkExcludes(spot("B", "yard", 2, 0.3 - 0.6 - 0.5, 4, 0.6), true);
+    checkExcludes(openDown(2, 0.3 - 0.6 - 0.3), false);
+  }
+
+  @Test
+  void twoStacksShareOneStrip() {
+    checkExcludes(openDown(2, 0.3 + 0.6 + 0.91), false);
+  }
+
+  @Test
+  void cornersAreMeasuredStraight() {
+    checkExcludes(spot("B", "yard", 2 + 4 + 0.22, 0.3 - 0.6 - 0.22, 4, 0.6), false);
+    checkExcludes(spot("B", "yard", 2 + 4 + 0.2, 0.3 - 0.6 - 0.2, 4, 0.6), true);
+  }
+
+  @Test
+  void aSpotDoesNotExcludeItself() {
+    assertThat(Exclusion.of(List.of(BASE), DEFAULTS).of(0)).isEmpty();
+    assertThat(Exclusion.of(List.of(), DEFAULTS).size()).isZero();
+  }
+
+  @Property(tries = 60)
+  void findsAllPairsThatPairwiseChecksFind(@ForAll("spots") List<Spot> spots) {
+    Exclusion exclusion = Exclusion.of(spots, DEFAULTS);
+    for (int i = 0; i < spots.size(); i++) {
+      for (int j = 0; j < spots.size(); j++) {
+        boolean expected = i != j && !Exclusion.apart(spots.get(i), spots.get(j), DEFAULTS);
+        assertThat(exclusion.excludes(i, j)).isEqualTo(expected);
+        assertThat(exclusion.setOf(i).get(j)).isEqualTo(expected);
+      }
+    }
+  }
+
+  @Provide
+  Arbitrary<List<Spot>> spots() {
+    Arbitrary<Double> at = Arbitraries.doubles().between(0, 20);
+    Arbitrary<Double> size = Arbitraries.doubles().between(0.5, 5);
+    return Combinators.combine(at, at, Arbitraries.doubles().between(0, 180), size, size)
+        .as((x, y, turn, length, width) -> new Footprint(new Point(x, y), turn, length, width))
+        .map(
+            f ->
+                new Spot(
+                    "S", "yard", SpotKind.STACK, f, OpenSide.LEFT, 0.91, OptionalDouble.empty()))
+        .list()
+        .ofMaxSize(25);
+  }
+
+  private static Spot openDown(double x, double y) {
+    return new Spot(
+        "B",
+        "yard",
+        SpotKind.STACK,
+        new Footprint(new Point(x, y), 0, 4, 0.6),
+        OpenSide.RIGHT,
+        0.91,
+        OptionalDouble.empty());
+  }
+
+  private static void checkExcludes(Spot other, boolean expected) {
+    Exclusion exclusion = Exclusion.of(List.of(BASE, other), DEFAULTS);
+    assertThat(exclusion.excludes(0, 1)).isEqualTo(expected);
+    assertThat(exclusion.excludes(1, 0)).isEqualTo(expected);
+    assertThat(Exclusion.apart(BASE, other, DEFAULTS)).isEqualTo(!expected);
+  }
+}

@@ -1,0 +1,179 @@
+package skidway.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static skidway.testkit.SiteBuilder.aSite;
+import static skidway.testkit.SiteBuilder.spot;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import skidway.rules.Rule;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
+import skidway.site.OpenSide;
+import skidway.site.Outline;
+import skidway.site.Point;
+import skidway.site.Site;
+import skidway.site.Spot;
+import skidway.site.Yard;
+import skidway.testkit.SiteBuilder;
+
+/**
+ * Each rule three times: broken and measured, exactly at the limit, and with nothing near. Spots
+ * are 4 by 0.6 m along the x axis with an open strip of 0.91 m to the north.
+ */
+class LegalSpotsTest {
+  private static final Settings SETTINGS =
+      Settings.defaults().with(Setting.DECK_EDGE_SETBACK, 1.2, "guard along the edge");
+
+  @Test
+  void insideZoneInAYard() {
+    SiteBuilder site = aSite();
+    checkLegal(site, yardSpot(7, 6.3));
+    checkBroken(site, yardSpot(6.9, 6.3), Rule.INSIDE_ZONE, -0.1, 0);
+    checkBroken(site, yardSpot(7, 6.2), Rule.INSIDE_ZONE, -0.1, 0);
+  }
+
+  @Test
+  void insideZoneOfAStripBesideAYard() {
+    // The strip of a stack at the yard's north edge lies outside the yard, which is allowed.
+    checkLegal(aSite(), yardSpot(12, 11.7));
+    checkLegal(
+        aSite().keepClear("K", Outline.box(10, 12.91, 12, 13.5), 0, false), yardSpot(12, 11.7));
+    checkBroken(
+        aSite().keepClear("K", Outline.box(10, 12.71, 12, 13.5), 0, false),
+        yardSpot(12, 11.7),
+        Rule.INSIDE_ZONE,
+        -0.2,
+        0);
+    checkLegal(
+        aSite().keepClear("K", Outline.box(10, 12.71, 12, 13.5), 0, true), yardSpot(12, 11.7));
+    Yard atDeck = new Yard("yard", Outline.box(25, 10, 40, 27.8), 70);
+    checkBroken(aSite().yards(atDeck), yardSpot(35, 27), Rule.INSIDE_ZONE, -0.21, 0);
+  }
+
+  @Test
+  void insideZoneOnADeck() {
+    SiteBuilder site = aSite().walls();
+    checkLegal(site, deckSpot(9.9 + 1.2 + 2, 20));
+    checkBroken(site, deckSpot(9.9 + 1.1 + 2, 20), Rule.INSIDE_ZONE, 1.1, 1.2);
+    checkBroken(site, deckSpot(9.9 + 1.9, 20), Rule.INSIDE_ZONE, -0.1, 0);
+  }
+
+  @Test
+  void unknownZone() {
+    assertThat(LegalSpots.of(aSite().build(), SETTINGS).breaches(spot("A", "roof", 9, 9, 4, 0.6)))
+        .extracting(Breach::rule)
+        .containsExactly(Rule.KNOWN);
+  }
+
+  @Test
+  void floorOpening() {
+    SiteBuilder site = aSite().walls().floorOpening("stair", Outline.box(17, 19, 18, 20));
+    double westOf = 17 - 2;
+    checkLegal(site, deckSpot(westOf - 1.829, 19.5));
+    checkBroken(site, deckSpot(westOf - 1.7, 19.5), Rule.FLOOR_OPENING, 1.7, 1.829);
+    checkBroken(site, deckSpot(westOf - 1.829, 19.5 - 3), Rule.INSIDE_ZONE, 0.3, 1.2);
+    checkBroken(site, spot("A", "deck", 15.3, 19.5, 4, 0.6), Rule.FLOOR_OPENING, -0.3, 1.829);
+  }
+
+  @Test
+  void aStripOverAFloorOpening() {
+    Settings near = SETTINGS.with(Setting.OPENING_SETBACK, 0.5, "railing");
+    Site site = aSite().floorOpening("stair", Outline.box(14, 20.5, 16, 21.5)).build();
+    // The stack's top is at 20.0; its strip reaches to 20.91.
+    List<Breach> breaches = LegalSpots.of(site, near).breaches(deckSpot(15, 19.7));
+    assertThat(breaches).hasSize(1);
+    checkBreach(breaches.get(0), Rule.FLOOR_OPENING, -0.41, 0);
+  }
+
+  @Test
+  void workingStrip() {
+    // Outside face of the south wall at y = 15.9, strip to 14.68; inside at 16.1, strip to 17.01.
+    SiteBuilder site = aSite().yards(new Yard("yard", Outline.box(5, 6, 30, 15.5), 70));
+    checkLegal(site, spotTo("yard", 14.68));
+    checkBroken(site, spotTo("yard", 14.78), Rule.WORKING_STRIP, -0.1, 0);
+    checkLegal(aSite(), deckSpot(15, 17.01 + 0.3 + 0.1));
+    Settings noSetback = SETTINGS.with(Setting.DECK_EDGE_SETBACK, 0.5, "wall stands");
+    List<Breach> breaches =
+        LegalSpots.of(aSite().build(), noSetback).breaches(deckSpot(15, 17.01 + 0.3 - 0.2));
+    assertThat(breaches).hasSize(1);
+    checkBreach(breaches.get(0), Rule.WORKING_STRIP, -0.2, 0);
+  }
+
+  @Test
+  void lanesClear() {
+    SiteBuilder site = aSite().lane("main", 1.2, new Point(10, 4), new Point(10, 15));
+    checkLegal(site, yardSpot(10 + 0.6 + 2, 9));
+    checkBroken(site, yardSpot(10 + 0.5 + 2, 9), Rule.LANES_CLEAR, 0.5, 0.6);
+    checkBroken(site, yardSpot(11, 9), Rule.LANES_CLEAR, 0, 0.6);
+  }
+
+  @Test
+  void truckClear() {
+    // The truck stands from y = 0.7 to 3.3.
+    SiteBuilder site = aSite().yards(new Yard("yard", Outline.box(5, 2, 30, 12), 70));
+    checkLegal(site, yardSpot(18, 3.6));
+    checkBroken(site, yardSpot(18, 3.5), Rule.TRUCK_CLEAR, -0.1, 0);
+  }
+
+  @Test
+  void keepClear() {
+    SiteBuilder site = aSite().keepClear("tree", Outline.box(16, 8, 17, 9), 0.5, true);
+    checkLegal(site, yardSpot(16 - 0.5 - 2, 8.5));
+    checkBroken(site, yardSpot(16 - 0.4 - 2, 8.5), Rule.KEEP_CLEAR, 0.4, 0.5);
+    checkBroken(site, yardSpot(16 - 2 + 0.2, 8.5), Rule.KEEP_CLEAR, -0.2, 0.5);
+    // Over the corner the distance counts, not a square margin.
+    double diagonal = 0.5 / Math.sqrt(2);
+    checkLegal(site, yardSpot(16 - diagonal - 2, 8 - diagonal - 0.3));
+  }
+
+  @Test
+  void aKeepClearWithoutMarginStillKeepsStacksOff() {
+    SiteBuilder site = aSite().keepClear("mark", Outline.box(16, 8, 17, 9), 0, true);
+    checkLegal(site, yardSpot(14, 8.5));
+    checkBroken(site, yardSpot(16.5, 8.5), Rule.KEEP_CLEAR, -0.6, 0);
+  }
+
+  private static Spot yardSpot(double x, double y) {
+    return spot("A", "yard", x, y, 4, 0.6);
+  }
+
+  private static Spot deckSpot(double x, double y) {
+    return spot("A", "deck", x, y, 4, 0.6);
+  }
+
+  /** A spot open to the south whose north side lies at a height on the sheet. */
+  private static Spot spotTo(String zone, double north) {
+    Spot open = spot("A", zone, 15, north - 0.3, 4, 0.6);
+    return new Spot(
+        open.id(),
+        zone,
+        open.kind(),
+        open.footprint(),
+        OpenSide.RIGHT,
+        open.stripM(),
+        open.massLimitKg());
+  }
+
+  private static void checkLegal(SiteBuilder site, Spot spot) {
+    LegalSpots legal = LegalSpots.of(site.build(), SETTINGS);
+    assertThat(legal.breaches(spot)).isEmpty();
+    assertThat(legal.isLegal(spot)).isTrue();
+  }
+
+  private static void checkBroken(
+      SiteBuilder site, Spot spot, Rule rule, double valueM, double limitM) {
+    LegalSpots legal = LegalSpots.of(site.build(), SETTINGS);
+    List<Breach> breaches = legal.breaches(spot);
+    assertThat(breaches).isNotEmpty().allMatch(b -> b.rule() == rule);
+    checkBreach(breaches.get(0), rule, valueM, limitM);
+    assertThat(legal.isLegal(spot)).isFalse();
+  }
+
+  private static void checkBreach(Breach breach, Rule rule, double valueM, double limitM) {
+    assertThat(breach.rule()).isEqualTo(rule);
+    assertThat(breach.valueM()).isCloseTo(valueM, within(1e-6));
+    assertThat(breach.limitM()).isEqualTo(limitM);
+  }
+}
