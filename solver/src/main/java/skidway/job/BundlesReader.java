@@ -46,7 +46,7 @@ final class BundlesReader {
     OptionalDouble weighedKg = row.optional("mass", Bounds.BUNDLE_MASS);
     ownTurn(row, load, offOrder);
     row.finish(() -> new Bundle(id, load, offOrder, lengthM, widthM, heightM, weighedKg, List.of()))
-        .ifPresent(bundle -> rows.put(id, new BundleRow(bundle, row)));
+        .ifPresent(bundle -> rows.putIfAbsent(id, new BundleRow(bundle, row)));
   }
 
   private String load(CsvRow row) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
@@ -60,7 +61,7 @@ final class CsvCells implements AutoCloseable {
       JsonLocation at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
       problems.add(
           file.at(at.getLineNr(), at.getColumnNr()),
-          "a cell that does not end (" + e.getOriginalMessage() + ")",
+          whatIsWrong(e),
           "a cell is at most "
               + LONGEST_CELL
               + " characters; in a cell in quotes, a quote is written twice",
@@ -69,6 +70,14 @@ final class CsvCells implements AutoCloseable {
       throw new UncheckedIOException("Reading from memory failed.", e);
     }
     return List.of();
+  }
+
+  private static String whatIsWrong(JsonProcessingException e) {
+    if (e instanceof StreamConstraintsException) {
+      return "a cell of more than " + LONGEST_CELL + " characters";
+    }
+    boolean open = e.getOriginalMessage().contains("closing quote");
+    return open ? "the end of the file within quotes" : "text after a cell in quotes";
   }
 
   /** Whether the file could not be read to its end. */

@@ -3,7 +3,6 @@ package skidway.job;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -84,18 +83,6 @@ final class Fields {
     values.problems().add(at(name), found, allowed, wayOut);
   }
 
-  /** A text on one line. */
-  String text(String name) {
-    String allowed = '"' + name + "\" is a text in double quotes, 1 to 200 characters";
-    Optional<LocatedNode.Text> text = typed(name, LocatedNode.Text.class, allowed);
-    String value = text.map(t -> t.value().strip()).orElse("");
-    if (text.isPresent() && (value.isEmpty() || !Names.isLine(value))) {
-      wrong(name, text.get(), allowed);
-      return "";
-    }
-    return value;
-  }
-
   /** The id of the thing itself; it is registered. */
   String id(Ids ids) {
     String id = reference("id");
@@ -126,7 +113,7 @@ final class Fields {
   /** One of an enum's values, written in lower case. */
   <E extends Enum<E>> E choice(String name, E otherwise) {
     List<E> all = List.of(otherwise.getDeclaringClass().getEnumConstants());
-    List<String> words = all.stream().map(e -> e.name().toLowerCase(Locale.ROOT)).toList();
+    List<String> words = all.stream().map(Words::of).toList();
     return all.get(choice(name, words));
   }
 

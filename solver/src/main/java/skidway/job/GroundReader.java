@@ -44,7 +44,7 @@ final class GroundReader {
     String id = f.id(keepClears);
     Outline outline = OutlineCheck.simple(f, "outline");
     double marginM = f.optional("margin", Bounds.MARGIN).orElse(0);
-    String reason = f.text("reason");
+    String reason = Plain.line(f, "reason");
     boolean walkable = f.flag("walkable", false);
     return f.finish(() -> new KeepClear(id, outline, marginM, reason, walkable));
   }

@@ -32,6 +32,7 @@ final class Ids {
     if (first == null) {
       names.add(id);
     } else {
+      incomplete(); // one of the two is meant to have another id, which may be referred to
       problems.add(
           place,
           "a second " + kind + " \"" + id + "\"",

@@ -23,7 +23,7 @@ record JobHead(String name, Optional<UnitSystem> units, Settings settings) {
     Values values = new Values(problems, units.orElse(UnitSystem.METRIC), units.isPresent());
     Fields f = new Fields(file.get(), "a job", values);
     Format.check(f);
-    String name = f.text("name");
+    String name = Plain.line(f, "name");
     f.has("units");
     Settings settings = f.has("settings") ? new SettingsReader().read(f) : Settings.defaults();
     JobHead head = new JobHead(name, units, settings);

@@ -137,10 +137,10 @@ final class JsonTree {
     return file.at(location.getLineNr(), location.getColumnNr());
   }
 
-  /** The parser's own words without its notes about where, which is said better by the place. */
+  /** The parser's own words, without its notes about where and about its own settings. */
   private static String reason(JsonProcessingException e) {
-    String words = e.getOriginalMessage();
-    int note = words.indexOf(" (start marker at");
-    return note < 0 ? words : words.substring(0, note);
+    return e.getOriginalMessage()
+        .replaceFirst(" \\(start marker at.*", "")
+        .replaceFirst(", from `[^`]*`", "");
   }
 }

@@ -27,7 +27,7 @@ final class MachineReader {
   }
 
   private Optional<Found> read(Fields f) {
-    String name = f.text("name");
+    String name = Plain.line(f, "name");
     List<Read<MachineStand>> at = f.objects("stands", 1, stands, this::stand);
     List<Read<ChartRow>> chart = f.objects("chart", 1, rows, MachineReader::row);
     for (int i = 1; i < chart.size(); i++) {

@@ -18,12 +18,20 @@ final class Names {
   }
 
   private static boolean printable(String text) {
-    return text.codePoints()
-        .noneMatch(
-            c ->
-                Character.isISOControl(c)
-                    || Character.getType(c) == Character.FORMAT
-                    || Character.getType(c) == Character.SURROGATE
-                    || !Character.isDefined(c));
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || (c > '~' && !text.codePoints().allMatch(Names::printable))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean printable(int codePoint) {
+    int type = Character.getType(codePoint);
+    return type != Character.CONTROL
+        && type != Character.FORMAT
+        && type != Character.SURROGATE
+        && type != Character.UNASSIGNED;
   }
 }

@@ -48,24 +48,28 @@ final class Nearest {
     return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "");
   }
 
-  /** Letters to change, add or drop; a name that holds the other whole counts as one apart. */
+  /**
+   * Letters to change, add, drop or exchange with the next one; a name that holds the other whole
+   * counts as one apart.
+   */
   private static int distance(String a, String b) {
     if (a.length() >= 3 && b.contains(a)) {
       return a.equals(b) ? 0 : 1;
     }
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
+    int[][] d = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        d[i][j] = i == 0 || j == 0 ? i + j : step(a, b, i, j, d);
       }
     }
-    return row[b.length()];
+    return d[a.length()][b.length()];
+  }
+
+  private static int step(String a, String b, int i, int j, int[][] d) {
+    boolean same = a.charAt(i - 1) == b.charAt(j - 1);
+    int least = Math.min(d[i - 1][j - 1] + (same ? 0 : 1), Math.min(d[i - 1][j], d[i][j - 1]) + 1);
+    boolean exchanged =
+        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+    return exchanged ? Math.min(least, d[i - 2][j - 2] + 1) : least;
   }
 }

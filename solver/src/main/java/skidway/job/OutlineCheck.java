@@ -9,6 +9,7 @@ import skidway.site.Point;
 /** Reads an outline and checks that it has an area and does not meet itself. */
 final class OutlineCheck {
   private static final double LEAST_AREA_M2 = 0.01;
+  private static final double SAME_CORNER_M = 0.001;
 
   private OutlineCheck() {}
 
@@ -32,6 +33,16 @@ final class OutlineCheck {
 
   private static void check(Fields fields, String name, Outline outline) {
     List<Segment> sides = sides(outline);
+    for (int i = 0; i < sides.size(); i++) {
+      if (sides.get(i).length() < SAME_CORNER_M) {
+        fields.report(
+            fields.at(name),
+            "an outline whose corner " + (i + 1) + " is also the next one",
+            "each corner stands once; the last is joined to the first",
+            "remove one of the two");
+        return;
+      }
+    }
     for (int i = 0; i < sides.size(); i++) {
       for (int j = i + 1; j < sides.size(); j++) {
         if (meet(sides, i, j)) {

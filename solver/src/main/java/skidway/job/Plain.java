@@ -2,9 +2,21 @@ package skidway.job;
 
 import java.util.Optional;
 
-/** Reads plain numbers and texts as a program has written them, without units. */
+/** Reads plain texts and numbers, without units. */
 final class Plain {
   private Plain() {}
+
+  /** A text on one line, not empty. */
+  static String line(Fields fields, String name) {
+    String allowed = '"' + name + "\" is a text in double quotes, 1 to 200 characters";
+    Optional<LocatedNode.Text> text = fields.typed(name, LocatedNode.Text.class, allowed);
+    String value = text.map(t -> t.value().strip()).orElse("");
+    if (text.isPresent() && (value.isEmpty() || !Names.isLine(value))) {
+      fields.wrong(name, text.get(), allowed);
+      return "";
+    }
+    return value;
+  }
 
   /** A text of any length, which may be empty. */
   static String text(Fields fields, String name) {

@@ -60,7 +60,7 @@ final class SettingsReader {
 
   private void withReason(Fields change, Setting setting, Bounds.Range range) {
     double si = change.quantity("value", range);
-    String reason = change.text("reason");
+    String reason = Plain.line(change, "reason");
     change.finish(() -> new Settings.Change(si, reason)).ifPresent(c -> changes.put(setting, c));
   }
 }

@@ -44,7 +44,7 @@ final class SiteReader {
     SpotReader spotReader = new SpotReader(zoneIds, problems);
 
     Format.check(f);
-    String name = f.text("name");
+    String name = Plain.line(f, "name");
     double northDeg = f.optional("north", Bounds.DIRECTION).orElse(90);
     double courseM = f.quantity("course", Bounds.COURSE_HEIGHT);
     int beforeBoundary = problems.count();

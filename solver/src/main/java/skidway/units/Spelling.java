@@ -1,6 +1,5 @@
 package skidway.units;
 
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -43,13 +42,26 @@ final class Spelling {
     StringBuilder plain = new StringBuilder(text.length() + 8);
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      plain.append(PLAIN.getOrDefault(c, String.valueOf(c)));
+      String mark = c < 128 ? null : PLAIN.get(c);
+      if (mark == null) {
+        append(c == '\t' ? ' ' : Character.toLowerCase(c), plain);
+      } else {
+        for (int k = 0; k < mark.length(); k++) {
+          append(mark.charAt(k), plain);
+        }
+      }
     }
-    return plain
-        .toString()
-        .toLowerCase(Locale.ROOT)
-        .replace("''", "\"")
-        .replaceAll("[ \\t]+", " ")
-        .strip();
+    return plain.toString().strip();
+  }
+
+  /** Runs of spaces become one, and two single primes a double one. */
+  private static void append(char c, StringBuilder plain) {
+    int last = plain.length() - 1;
+    char before = last < 0 ? ' ' : plain.charAt(last);
+    if (c == '\'' && before == '\'') {
+      plain.setCharAt(last, '"');
+    } else if (c != ' ' || before != ' ') {
+      plain.append(c);
+    }
   }
 }

@@ -97,6 +97,20 @@ final class JobFolder {
     return texts.get(file);
   }
 
+  /**
+   * Line and column of the first place where a snippet stands in a file, of its caret if it has
+   * one.
+   */
+  String place(String file, String snippet) {
+    int offset = texts.get(file).indexOf(snippet.replace("^", ""));
+    if (offset < 0) {
+      throw new IllegalArgumentException(file + " does not hold " + snippet);
+    }
+    String before = texts.get(file).substring(0, offset + Math.max(0, snippet.indexOf('^')));
+    long line = before.chars().filter(c -> c == '\n').count() + 1;
+    return line + ":" + (before.length() - before.lastIndexOf('\n'));
+  }
+
   JobFolder replace(String file, String old, String other) {
     if (!texts.get(file).contains(old)) {
       throw new IllegalArgumentException(file + " does not hold " + old);
