@@ -1,0 +1,77 @@
+package skidway.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import skidway.plan.Task;
+import skidway.site.Site;
+import skidway.site.Starter;
+import skidway.site.WallOpening;
+import skidway.timber.Load;
+
+/** Explains the signs that are on a map, and only those. */
+final class Legend {
+  private Legend() {}
+
+  static List<PanelItem> of(Task task, List<StackView> stacks, boolean waiting) {
+    List<PanelItem> all = new ArrayList<>();
+    if (stacks.stream().anyMatch(s -> !s.tiers().isEmpty())) {
+      stacks(task, all);
+    }
+    if (!stacks.isEmpty()) {
+      all.add(LegendEntry.of("spot's code, on the stack", LegendSigns::stack));
+      all.add(LegendEntry.of("open side: stand here to take pieces", LegendSigns::openSide));
+    }
+    if (stacks.stream().anyMatch(StackView::rack)) {
+      all.add(LegendEntry.of("rack: short pieces on end", LegendSigns::rack));
+    }
+    if (waiting) {
+      all.add(LegendEntry.of("set down here for now, then lifted on", LegendSigns::waiting));
+    }
+    site(task.site(), all);
+    return all;
+  }
+
+  private static void stacks(Task task, List<PanelItem> all) {
+    List<Load> loads = task.delivery().loads();
+    for (int i = 0; i < loads.size(); i++) {
+      int turn = i + 1;
+      all.add(
+          LegendEntry.of(
+              LoadNames.of(loads.get(i)) + ", comes " + Moments.shortly(loads.get(i).arrival()),
+              (drawing, box) -> Swatch.draw(drawing, turn, box)));
+    }
+    all.add(LegendEntry.of("card: bundles from the side, highest on top", LegendSigns::card));
+  }
+
+  private static void site(Site site, List<PanelItem> all) {
+    List<WallOpening> openings = site.walls().stream().flatMap(w -> w.openings().stream()).toList();
+    if (site.walls().stream().anyMatch(w -> w.starter() == Starter.FULL)) {
+      all.add(LegendEntry.of("wall, starts with a full course", LegendSigns::fullWall));
+    }
+    if (site.walls().stream().anyMatch(w -> w.starter() == Starter.HALF)) {
+      all.add(LegendEntry.of("wall, starts with a half course", LegendSigns::halfWall));
+    }
+    if (openings.stream().anyMatch(WallOpening::door)) {
+      all.add(LegendEntry.of("door", LegendSigns::door));
+    }
+    if (openings.stream().anyMatch(o -> !o.door())) {
+      all.add(LegendEntry.of("window", LegendSigns::window));
+    }
+    if (site.decks().stream().anyMatch(d -> !d.openings().isEmpty())) {
+      all.add(LegendEntry.of("floor opening: fall hazard", LegendSigns::opening));
+    }
+    if (!site.keepClears().isEmpty()) {
+      all.add(LegendEntry.of("keep clear, with its margin", LegendSigns::keepClear));
+    }
+    if (!site.lanes().isEmpty()) {
+      all.add(LegendEntry.of("lane: nothing stands here", LegendSigns::lane));
+    }
+    if (!site.yards().isEmpty()) {
+      all.add(LegendEntry.of("yard, with its allowed load", LegendSigns::yard));
+    }
+    if (!site.decks().isEmpty()) {
+      all.add(LegendEntry.of("deck, with its allowed load", LegendSigns::deck));
+    }
+    all.add(LegendEntry.of("machine stands here", LegendSigns::machine));
+  }
+}

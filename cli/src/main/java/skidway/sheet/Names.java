@@ -1,0 +1,142 @@
+package skidway.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import skidway.plan.Task;
+import skidway.site.Deck;
+import skidway.site.FloorOpening;
+import skidway.site.KeepClear;
+import skidway.site.Lane;
+import skidway.site.MachineStand;
+import skidway.site.Outline;
+import skidway.site.Steps;
+import skidway.site.TruckStand;
+import skidway.site.Yard;
+import skidway.site.Zone;
+
+/**
+ * Places the words of the ground plan: machine stands, keep-clears, openings, decks, yards, lanes.
+ */
+final class Names {
+  private static final int LINE = 18;
+  private static final Type SMALL = Type.plain(2.5);
+  private static final Type STRONG = Type.bold(2.8);
+
+  private record Within(Label label, Box box, double cost) {}
+
+  private final Task task;
+  private final Frame frame;
+  private final Labels labels;
+  private final List<PlacedLabel> placed = new ArrayList<>();
+
+  Names(Task task, Frame frame, Labels labels) {
+    this.task = task;
+    this.frame = frame;
+    this.labels = labels;
+  }
+
+  /** The short ones that must stand where they belong, before anything large is placed. */
+  void placeFirst() {
+    for (MachineStand stand : task.site().machine().stands()) {
+      Label label = new Label(List.of(Lettering.shortened(stand.id(), LINE)), STRONG);
+      around(label, Box.around(frame.at(stand.at()), 2 * Stands.DIAMOND, 2 * Stands.DIAMOND));
+    }
+    for (TruckStand stand : task.site().truckStands()) {
+      String name = Stands.name(task, stand);
+      if (!Stands.holds(name, stand, frame)) {
+        Label label = new Label(Lettering.wrapped(name, LINE), STRONG);
+        around(label, Box.of(frame.at(stand.area().outline())));
+      }
+    }
+    for (KeepClear area : task.site().keepClears()) {
+      Label label =
+          new Label(Lettering.wrapped(area.reason(), LINE), STRONG.in(Palette.KEEP_CLEAR));
+      inOrAround(label, area.outline());
+    }
+  }
+
+  /** The others, where there is room left. */
+  void placeRest() {
+    for (Deck deck : task.site().decks()) {
+      for (FloorOpening opening : deck.openings()) {
+        Label label = new Label(Lettering.wrapped(opening.id(), LINE), SMALL);
+        inOrAround(label, opening.outline());
+      }
+      deck.steps().forEach(this::steps);
+      zone(deck, deck.outline());
+    }
+    for (Yard yard : task.site().yards()) {
+      zone(yard, yard.outline());
+    }
+    task.site().lanes().forEach(this::lane);
+  }
+
+  List<PlacedLabel> placed() {
+    return placed;
+  }
+
+  /** In two lines or one, whichever finds room within the zone; else beside it. */
+  private void zone(Zone zone, Outline outline) {
+    String allowed = task.figures().pressure(zone.allowedKpa());
+    String name = Lettering.shortened(zone.id(), LINE);
+    Type type = STRONG.in(Palette.SOFT_INK);
+    List<PagePoint> polygon = frame.at(outline);
+    Label tall = new Label(List.of(name, allowed), type);
+    Label wide = new Label(List.of(name + ", " + allowed), type);
+    Optional<PlacedLabel> best =
+        Stream.of(tall, wide)
+            .flatMap(label -> within(label, polygon).stream())
+            .min(Comparator.comparingDouble(Within::cost))
+            .map(w -> PlacedLabel.on(w.label(), w.box()));
+    if (best.isPresent()) {
+      labels.block(best.get().box());
+      placed.add(best.get());
+    } else {
+      around(wide, Box.of(polygon));
+    }
+  }
+
+  private Optional<Within> within(Label label, List<PagePoint> polygon) {
+    return labels
+        .best(Candidates.within(polygon, label.width(), label.height()), box -> 0)
+        .map(c -> new Within(label, c.box(), c.cost()));
+  }
+
+  private void steps(Steps steps) {
+    Label label = new Label(Lettering.wrapped(steps.id(), LINE), SMALL);
+    around(label, Box.of(List.of(frame.at(steps.foot()), frame.at(steps.top()))));
+  }
+
+  private void lane(Lane lane) {
+    Label label = new Label(List.of(Lettering.shortened(lane.id(), LINE)), SMALL);
+    List<Candidate> candidates = new ArrayList<>();
+    List<PagePoint> line = frame.at(lane.centreLine());
+    for (int i = 1; i < line.size(); i++) {
+      candidates.addAll(
+          Candidates.along(line.get(i - 1), line.get(i), label.width(), label.height()));
+    }
+    keep(label, labels.place(candidates));
+  }
+
+  private void inOrAround(Label label, Outline outline) {
+    List<PagePoint> polygon = frame.at(outline);
+    Optional<Box> inside = labels.place(Candidates.central(polygon, label.width(), label.height()));
+    if (inside.isPresent()) {
+      keep(label, inside);
+    } else {
+      around(label, Box.of(polygon));
+    }
+  }
+
+  private void around(Label label, Box thing) {
+    Optional<Box> box = labels.place(Candidates.around(thing, label.width(), label.height()));
+    box.ifPresent(b -> placed.add(PlacedLabel.beside(label, b, thing)));
+  }
+
+  private void keep(Label label, Optional<Box> box) {
+    box.ifPresent(b -> placed.add(PlacedLabel.on(label, b)));
+  }
+}

@@ -1,0 +1,50 @@
+package skidway.sheet;
+
+import skidway.plan.Plan;
+import skidway.plan.Step;
+import skidway.plan.StepKind;
+import skidway.plan.Task;
+
+/** Writes the page's heading, the ways into it and the plan in a few figures. */
+final class PageTop {
+  private PageTop() {}
+
+  static void write(Markup page, Task task, Plan plan, RunningHead head) {
+    page.open("header").open("div", "class", "job");
+    page.leaf("h1", head.jobName()).leaf("p", task.site().name()).close();
+    page.open("p", "class", "revision").text("revision");
+    page.leaf("strong", Integer.toString(head.revision()));
+    page.leaf("code", Fingerprints.brief(head.fingerprint())).close().close().line();
+    page.open("nav", "aria-label", "parts of this page");
+    way(page, "#map", "Map");
+    way(page, "#heed", "Heed first");
+    way(page, "#unload", "Unload");
+    way(page, "#stacks", "Stacks");
+    way(page, "#hours", "Hours");
+    way(page, "#limits", "Limits");
+    page.close().line();
+    facts(page, task, plan);
+  }
+
+  private static void way(Markup page, String to, String words) {
+    page.leaf("a", words, "href", to);
+  }
+
+  private static void facts(Markup page, Task task, Plan plan) {
+    int bundles = task.delivery().bundles().size();
+    long placed = plan.stacks().stream().mapToLong(s -> s.bundleIds().size()).sum();
+    long setDown = plan.steps().stream().filter(s -> s.kind() == StepKind.SET_DOWN).count();
+    double heaviestKg = plan.steps().stream().mapToDouble(Step::massKg).max().orElse(0);
+    page.open("dl", "class", "facts");
+    fact(page, "bundles with a spot", placed + " of " + bundles, placed < bundles);
+    fact(page, "lifts", Integer.toString(plan.steps().size()), false);
+    fact(page, "set down on the way", Long.toString(setDown), false);
+    fact(page, "heaviest lift", task.figures().mass(heaviestKg), false);
+    fact(page, "crew time", task.figures().hours(plan.effort().totalS()), false);
+    page.close().line();
+  }
+
+  private static void fact(Markup page, String name, String value, boolean bad) {
+    page.open("div", "class", bad ? "bad" : "fine").leaf("dt", name).leaf("dd", value).close();
+  }
+}

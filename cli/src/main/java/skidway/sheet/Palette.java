@@ -1,0 +1,18 @@
+package skidway.sheet;
+
+/**
+ * The colours of the map. Hues follow Okabe and Ito's set, which people with any of the usual
+ * colour vision deficiencies tell apart; every meaning also has a pattern, a shape or a word.
+ */
+final class Palette {
+  static final String INK = "#1d1d1b";
+  static final String SOFT_INK = "#5c5a55";
+  static final String PAPER = "#ffffff";
+  static final String DECK = "#f4ead6";
+  static final String YARD = "#edf1ec";
+  static final String LANE = "#8c8c88";
+  static final String KEEP_CLEAR = "#b8480a";
+  static final String KEEP_CLEAR_MARGIN = "#f7ddcb";
+
+  private Palette() {}
+}

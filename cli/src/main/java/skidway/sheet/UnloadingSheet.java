@@ -1,0 +1,65 @@
+package skidway.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import skidway.plan.Plan;
+import skidway.plan.Step;
+import skidway.plan.StepKind;
+import skidway.plan.Task;
+import skidway.timber.Bundle;
+import skidway.timber.Load;
+
+/** Writes the unloading sheet: one row a lift, in the order in which bundles come off. */
+final class UnloadingSheet {
+  private UnloadingSheet() {}
+
+  static void write(Markup page, Task task, Plan plan, RunningHead head) {
+    page.open("section", "id", "unload").leaf("h2", "Unloading sheet");
+    SheetTable table =
+        SheetTable.open(
+            page,
+            head,
+            "lifts",
+            "Lift",
+            "Bundle",
+            "Weighs",
+            "What to do",
+            "To",
+            "Bearers",
+            "Machine");
+    StepRow rows = new StepRow(table, task, plan);
+    Optional<String> under = Optional.empty();
+    for (Step step : plan.steps()) {
+      Optional<String> load = load(task, step).or(() -> Optional.of(step.fromId()));
+      if (step.kind() != StepKind.LIFT_ON && !load.equals(under)) {
+        heading(page, table.group(), task, load.orElseThrow());
+        under = load;
+      }
+      rows.write(step);
+    }
+    table.end();
+    page.close().line();
+  }
+
+  private static Optional<String> load(Task task, Step step) {
+    return task.delivery().bundle(step.bundleId()).map(Bundle::loadId);
+  }
+
+  private static void heading(Markup page, SheetTable table, Task task, String loadId) {
+    List<Load> loads = task.delivery().loads();
+    Optional<Load> load = task.delivery().load(loadId);
+    int turn = load.map(l -> loads.indexOf(l) + 1).orElse(0);
+    List<Bundle> bundles =
+        task.delivery().bundles().stream().filter(b -> b.loadId().equals(loadId)).toList();
+    String mass = task.figures().mass(bundles.stream().mapToDouble(Bundle::massKg).sum());
+    table.openHeading("load");
+    LoadMark.write(page, turn);
+    page.leaf("span", LoadNames.of(loadId), "class", "name");
+    page.open("span", "class", "about");
+    load.ifPresent(
+        l -> page.text(Moments.fully(l.arrival()) + ", truck stand " + l.truckStandId() + ", "));
+    page.text(bundles.size() + " bundles, " + mass).close();
+    table.close().close();
+    page.line();
+  }
+}
