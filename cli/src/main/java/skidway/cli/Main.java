@@ -33,7 +33,7 @@ public final class Main {
     interrupt.listen();
     PrintWriter out = writer(FileDescriptor.out);
     PrintWriter err = writer(FileDescriptor.err);
-    Screen screen = new Screen(out, err, System.console() != null);
+    Screen screen = new Screen(out, err, watched());
     int code = run(screen, interrupt.stopButton(), args);
     interrupt.finished(code);
     System.exit(code);
@@ -81,6 +81,14 @@ public final class Main {
     screen.say("Skidway failed; this is a fault of the program, not of the job. Please report it:");
     fault.printStackTrace(screen.talk());
     return ExitCode.FAULT;
+  }
+
+  /**
+   * Whether a person watches. Later Javas may say yes to a pipe; then a line is drawn too often.
+   */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean watched() {
+    return System.console() != null;
   }
 
   private static PrintWriter writer(FileDescriptor to) {
