@@ -9,9 +9,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
+import skidway.plan.Task;
+import skidway.site.MachineStand;
 import skidway.site.Site;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
+import skidway.site.Steps;
+import skidway.site.TruckStand;
+import skidway.site.Wall;
+import skidway.site.WallOpening;
+import skidway.timber.Bundle;
+import skidway.timber.Load;
 
 /**
  * Names the spots that a plan uses: the first letter of the zone and a number, counted from the
@@ -22,10 +31,30 @@ final class SpotCodes {
   private final Site site;
   private final Map<String, String> prefixes = new HashMap<>();
 
-  SpotCodes(Site site) {
-    this.site = site;
+  SpotCodes(Task task) {
+    this.site = task.site();
     Set<String> taken = new HashSet<>();
+    otherNames(task).map(SpotCodes::stem).forEach(taken::add);
     site.zones().forEach(zone -> prefixes.put(zone.id(), prefix(zone.id(), taken)));
+  }
+
+  /** Everything else on the sheet that has a name; a spot must not be mistaken for any of it. */
+  private static Stream<String> otherNames(Task task) {
+    Site site = task.site();
+    return Stream.of(
+            site.walls().stream().flatMap(w -> w.openings().stream()).map(WallOpening::id),
+            site.walls().stream().map(Wall::id),
+            site.decks().stream().flatMap(d -> d.steps().stream()).map(Steps::id),
+            site.machine().stands().stream().map(MachineStand::id),
+            site.truckStands().stream().map(TruckStand::id),
+            task.delivery().loads().stream().map(Load::id),
+            task.delivery().bundles().stream().map(Bundle::id))
+        .flatMap(names -> names);
+  }
+
+  /** A name without the number at its end, in capitals. */
+  private static String stem(String name) {
+    return name.toUpperCase(Locale.ROOT).replaceAll("\\d+$", "");
   }
 
   /** The used spots by number, under their codes. */

@@ -178,7 +178,7 @@ public final class Stager {
             .map(Unloading.Lift::to)
             .distinct()
             .toList();
-    Map<Integer, Spot> named = new SpotCodes(board.task.site()).name(board, used, waiting);
+    Map<Integer, Spot> named = new SpotCodes(board.task).name(board, used, waiting);
     List<Stack> stacks = new ArrayList<>();
     named.forEach(
         (s, spot) -> {

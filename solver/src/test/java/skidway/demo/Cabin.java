@@ -39,7 +39,7 @@ final class Cabin {
             17_200,
             12_000,
             Starter.FULL,
-            new Opening("D1", true, 3000, 1000, 0, 2000)),
+            new Opening("door", true, 3000, 1000, 0, 2000)),
         wall(
             "W2",
             17_200,

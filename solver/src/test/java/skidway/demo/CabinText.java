@@ -27,7 +27,7 @@ final class CabinText {
           {"id": "deck", "height": 0.5, "allowed": 2.4,
            "outline": [[9.925, 11.925], [17.275, 11.925], [17.275, 18.075], [9.925, 18.075]],
            "openings": [],
-           "steps": [{"id": "S1", "foot": [13.5, 11], "top": [13.5, 12.5], "width": 1}]}
+           "steps": [{"id": "steps", "foot": [13.5, 11], "top": [13.5, 12.5], "width": 1}]}
         ],
         "yards": [
           {"id": "yard", "outline": [[4, 4], [25, 4], [25, 10.4], [4, 10.4]], "allowed": 50}

@@ -46,7 +46,7 @@ final class LHouse {
             Starter.FULL,
             window("N1", 5, 3, 0),
             window("N2", 13, 3, 0),
-            door("D1", 20),
+            door("front door", 20),
             window("N3", 29, 3, 0),
             window("N4", 37, 3, 0)),
         wall(
@@ -65,7 +65,7 @@ final class LHouse {
             ft(56),
             ft(44),
             Starter.FULL,
-            door("D2", 4),
+            door("back door", 4),
             window("N7", 11, 3, 0)),
         wall("W4", ft(56), ft(44), ft(56), ft(60), Starter.HALF, window("N8", 6, 4, HALF)),
         wall(
