@@ -9,6 +9,7 @@ import static skidway.testkit.SiteBuilder.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import skidway.erection.PullOrder;
 import skidway.site.Outline;
@@ -94,7 +95,11 @@ class WalkingDistancesTest {
     List<Point> accesses = List.of(new Point(3, 3), new Point(15, 20), new Point(35, 26));
     double[][] metres = WalkingDistances.between(site, WALKER, accesses, order);
     for (int pull = 0; pull < pieces.size(); pull++) {
-      Set<String> risen = order.wallsHigherThan(WALKER.stepOverM(), pull);
+      Set<String> risen =
+          order.placements().subList(0, pull).stream()
+              .filter(laid -> laid.topM() > WALKER.stepOverM())
+              .map(laid -> laid.wall().id())
+              .collect(Collectors.toSet());
       double[][] alone =
           WalkingMap.of(site, risen, WALKER)
               .metres(accesses, List.of(order.placements().get(pull)));
