@@ -2,9 +2,9 @@ package skidway.layout;
 
 import java.util.Comparator;
 import skidway.site.ChartRow;
-import skidway.site.Footprint;
 import skidway.site.Machine;
 import skidway.site.Site;
+import skidway.site.Spot;
 import skidway.timber.Bundle;
 import skidway.timber.Delivery;
 
@@ -27,8 +27,8 @@ final class InReach {
             .orElse(0.0);
   }
 
-  boolean allows(Footprint footprint) {
+  boolean allows(Spot spot) {
     return machine.stands().stream()
-        .anyMatch(stand -> stand.at().distanceTo(footprint.centre()) <= farthestM);
+        .anyMatch(stand -> stand.at().distanceTo(spot.footprint().centre()) <= farthestM);
   }
 }

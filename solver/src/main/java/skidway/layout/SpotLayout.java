@@ -2,6 +2,7 @@ package skidway.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import skidway.rules.Settings;
 import skidway.site.Point;
 import skidway.site.Site;
@@ -33,18 +34,10 @@ public final class SpotLayout {
   private final ZoneFill fill;
   private final Point building;
 
-  private SpotLayout(Site site, Delivery delivery, Settings settings) {
+  private SpotLayout(Site site, Settings settings, Predicate<Spot> allowed) {
     this.site = site;
     building = building(site);
-    LegalSpots legal = LegalSpots.of(site, settings);
-    InReach reach = new InReach(site, delivery);
-    OffDecks offDecks = new OffDecks(site);
-    fill =
-        new ZoneFill(
-            site,
-            settings,
-            spot -> reach.allows(spot.footprint()) && legal.isLegal(spot) && offDecks.allows(spot),
-            building);
+    fill = new ZoneFill(site, settings, allowed, building);
   }
 
   /**
@@ -55,7 +48,16 @@ public final class SpotLayout {
     if (!site.spots().isEmpty()) {
       return site.spots();
     }
-    SpotLayout layout = new SpotLayout(site, delivery, settings);
+    Predicate<Spot> legal = new Candidacy(site, settings)::allows;
+    InReach reach = new InReach(site, delivery);
+    List<Spot> spots = all(site, delivery, settings, legal.and(reach::allows));
+    // Where the machine reaches nothing, spots out of reach let a plan say that this is why.
+    return spots.isEmpty() ? all(site, delivery, settings, legal) : spots;
+  }
+
+  private static List<Spot> all(
+      Site site, Delivery delivery, Settings settings, Predicate<Spot> allowed) {
+    SpotLayout layout = new SpotLayout(site, settings, allowed);
     int bundles = delivery.bundles().size();
     int most = Math.min(MOST_SPOTS, Math.max(LEAST_SPOTS, SPOTS_PER_BUNDLE * bundles));
     List<Spot> spots = new ArrayList<>();

@@ -90,6 +90,15 @@ class SpotLayoutTest {
   }
 
   @Test
+  void spotsOutOfReachWhereTheMachineReachesNothing() {
+    Machine far =
+        new Machine(
+            "far", List.of(new MachineStand("M", new Point(0, 0))), List.of(new ChartRow(2, 2000)));
+    assertThat(SpotLayout.candidates(aSite().machine(far).build(), bundles(4), DEFAULTS))
+        .isNotEmpty();
+  }
+
+  @Test
   void aTurnedYardGetsSpotsAlongItsEdges() {
     Outline turned =
         new Outline(
