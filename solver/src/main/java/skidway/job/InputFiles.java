@@ -13,8 +13,10 @@ import java.util.stream.Stream;
 /**
  * Reads the files of a folder as text: UTF-8 with or without byte order mark, any line ends, never
  * more than a limit. Whatever else it meets (no file, a folder, binary, UTF-16) is one problem.
+ *
+ * @param holds what belongs into the folder, as a clause for whoever misses a file
  */
-record InputFiles(Path folder, Problems problems) {
+record InputFiles(Path folder, String holds, Problems problems) {
   private static final String A_TEXT_FILE = "an input file is text in UTF-8";
   private static final String SAVE_AS_UTF8 = "save the file as UTF-8 text";
 
@@ -95,10 +97,7 @@ record InputFiles(Path folder, Problems problems) {
       other = " (the folder cannot be listed: " + e.getMessage() + ")";
     }
     return refuse(
-        nothing.whole(),
-        "no such file" + other,
-        "a job folder holds " + String.join(", ", JobReader.FILES),
-        "add " + name);
+        nothing.whole(), "no such file" + other, holds, "add " + name + ", or name another");
   }
 
   private Optional<SourceFile> refuse(Place place, String found, String allowed, String wayOut) {

@@ -23,6 +23,7 @@ public final class JobReader {
       List.of(
           JobHead.FILE, SiteReader.FILE, PiecesReader.FILE, BundlesReader.FILE, LoadsReader.FILE);
 
+  private static final String HOLDS = "a job folder holds " + String.join(", ", FILES);
   private static final int MOST_JSON_BYTES = 4_000_000;
   private static final int MOST_CSV_BYTES = 32_000_000;
 
@@ -31,7 +32,7 @@ public final class JobReader {
   private final List<SourceFile> files = new ArrayList<>();
 
   private JobReader(Path folder) {
-    this.input = new InputFiles(folder, problems);
+    this.input = new InputFiles(folder, HOLDS, problems);
   }
 
   /**

@@ -1,13 +1,13 @@
 package skidway.job;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,7 +26,11 @@ public final class PlanFiles {
 
   private PlanFiles() {}
 
-  /** The plan file with the highest number, if the job has any. */
+  /**
+   * The plan file with the highest number, if the job has any.
+   *
+   * @throws BadInput if the folder cannot be listed
+   */
   public static Optional<Path> newest(Path folder) {
     Path plans = plans(folder);
     if (!Files.isDirectory(plans)) {
@@ -37,7 +41,7 @@ public final class PlanFiles {
           .filter(f -> revision(f) > 0)
           .max(Comparator.comparingInt(PlanFiles::revision).thenComparing(f -> f));
     } catch (IOException e) {
-      throw new UncheckedIOException("The folder " + plans + " cannot be listed.", e);
+      throw unreadable(plans, e);
     }
   }
 
@@ -46,12 +50,16 @@ public final class PlanFiles {
     return newest(folder).map(PlanFiles::revision).orElse(0) + 1;
   }
 
-  /** SHA-256 of a plan file, in hexadecimal: what {@link Plan#previous} of the next one is. */
+  /**
+   * SHA-256 of a plan file, in hexadecimal: what {@link Plan#previous} of the next one is.
+   *
+   * @throws BadInput if it cannot be read
+   */
   public static String fingerprint(Path file) {
     try {
       return Fingerprint.of(Files.readAllBytes(file));
     } catch (IOException e) {
-      throw new UncheckedIOException("The file " + file + " cannot be read.", e);
+      throw unreadable(file, e);
     }
   }
 
@@ -64,9 +72,9 @@ public final class PlanFiles {
   public static Plan read(Path file, Task task) {
     Problems problems = new Problems();
     String name = String.valueOf(file.getFileName());
-    Path folder = file.toAbsolutePath().getParent();
+    Path folder = Objects.requireNonNullElse(file.toAbsolutePath().getParent(), file);
     Optional<Plan> plan =
-        new InputFiles(folder, problems)
+        new InputFiles(folder, "plans are files such as plans/001.json", problems)
             .read(name, MOST_BYTES)
             .flatMap(source -> JsonTree.read(source, problems))
             .map(tree -> new Fields(tree, "a plan", new Values(problems, UnitSystem.METRIC, true)))
@@ -97,6 +105,17 @@ public final class PlanFiles {
           "look whether it is a folder, may be written to and has room",
           e);
     }
+  }
+
+  private static BadInput unreadable(Path path, IOException e) {
+    Problem problem =
+        new SourceFile(path.toString(), "")
+            .whole()
+            .problem(
+                "something that cannot be read (" + e + ")",
+                "plans are files such as plans/001.json",
+                "give yourself the right to read it, or name another");
+    return new BadInput(List.of(problem), 0);
   }
 
   /** The revision in a file's name; 0 for other files. */

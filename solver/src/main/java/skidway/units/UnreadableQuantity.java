@@ -9,7 +9,8 @@ public final class UnreadableQuantity extends RuntimeException {
   private final String allowed;
 
   UnreadableQuantity(Measure measure, String text, String allowed) {
-    super("found " + quoted(text) + " as " + measure.word() + "; " + allowed);
+    // A table may be full of them and where one was thrown says nothing, so without a stack trace.
+    super("found " + quoted(text) + " as " + measure.word() + "; " + allowed, null, false, false);
     this.found = quoted(text) + " as " + measure.word();
     this.allowed = allowed;
   }

@@ -114,7 +114,7 @@ final class PlanFilesTest {
     Files.writeString(folder.resolve("plans"), "a file in the way");
     assertThatThrownBy(() -> PlanFiles.write(folder, SamplePlans.exact(1)))
         .isInstanceOf(NotWritten.class)
-        .hasMessageContaining("the plan was not written. Way out:");
+        .hasMessageContaining("nothing was written. Way out:");
   }
 
   @Test
@@ -168,7 +168,11 @@ final class PlanFilesTest {
     assertThat(problems(folder.resolve("plans").resolve("099.json")))
         .singleElement()
         .asString()
-        .contains("no such file");
+        .contains("no such file")
+        .contains("plans are files such as plans/001.json");
+    assertThatThrownBy(() -> PlanFiles.fingerprint(folder.resolve("none.json")))
+        .isInstanceOf(BadInput.class)
+        .hasMessageContaining("none.json: found something that cannot be read");
   }
 
   @Test
