@@ -23,7 +23,7 @@ import skidway.testkit.Tasks;
 final class CarryAgainstExactWalksTest {
   private static final double CELLS_M = 0.2;
 
-  @Property(tries = 30)
+  @Property(tries = 10)
   void bothFindTheSameWalksWithinTheStatedError(
       @ForAll @DoubleRange(min = 1, max = 39) double x,
       @ForAll @DoubleRange(min = 4, max = 11) double y,
