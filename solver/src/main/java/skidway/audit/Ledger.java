@@ -70,6 +70,9 @@ final class Ledger {
 
   private void keepTightest(Margin margin) {
     Margin before = tightest.get(margin.rule());
+    if (!Double.isFinite(margin.value()) || !Double.isFinite(margin.limit())) {
+      return;
+    }
     if (before == null || tightness(margin) < tightness(before)) {
       tightest.put(margin.rule(), margin);
     }
@@ -94,7 +97,7 @@ final class Ledger {
     return findings.stream()
         .sorted(
             Comparator.comparing(Finding::rule)
-                .thenComparing(Finding::where)
+                .thenComparing(Finding::where, new PlaceOrder())
                 .thenComparing(Finding::sentence))
         .toList();
   }

@@ -73,16 +73,19 @@ final class MachineRules {
     chart.stream()
         .filter(row -> row.reachM() >= reachM - Ledger.LENGTH_TOLERANCE_M)
         .findFirst()
-        .ifPresent(row -> machineCapacity(step, massKg, row));
+        .ifPresent(row -> machineCapacity(step, massKg, reachM, row));
   }
 
-  private void machineCapacity(Step step, double massKg, ChartRow row) {
+  private void machineCapacity(Step step, double massKg, double reachM, ChartRow row) {
     ledger.most(
         Rule.MACHINE_CAPACITY,
         where(step),
         massKg,
         row.capacityKg(),
-        mass -> lift(step) + " weighs " + mass + " in the row to " + length(row.reachM()));
+        mass ->
+            lift(step)
+                + (" weighs " + mass + " at a reach of " + length(reachM))
+                + (", chart row " + length(row.reachM())));
     if (!(step.capacityKg() <= row.capacityKg() + TOLD_MASS_KG)) {
       told(step, " is told to have a capacity of ", step.capacityKg(), row.capacityKg());
     }

@@ -29,12 +29,25 @@ final class PathRules {
           "Not checked: open paths; needs room for people beside the first truck stand.");
     }
     List<Spot> used = scene.stackSpots();
-    flood.shut(used).forEach(this::pathsOpen);
+    List<ShutPath> shut = flood.shut(used);
+    shut.forEach(this::pathsOpen);
+    if (shut.isEmpty()) {
+      tightestWay(used);
+    }
     List<String> remarks = new ArrayList<>();
+    if (flood.isCoarse()) {
+      remarks.add("Open paths were checked roughly: the site is too large for the fine grid.");
+    }
     for (String place : flood.shutOnEmptySite(used)) {
       remarks.add("Nobody gets to " + place + ", not even with no stack on the site.");
     }
     return remarks;
+  }
+
+  private void tightestWay(List<Spot> used) {
+    WidestWay widest = WidestWay.of(scene.task(), used);
+    double limitM = scene.setting(Setting.WALK_WIDTH);
+    ledger.least(Rule.PATHS_OPEN, widest.place(), widest.widthM(), limitM, width -> width);
   }
 
   private void pathsOpen(ShutPath path) {

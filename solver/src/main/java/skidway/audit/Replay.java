@@ -1,6 +1,7 @@
 package skidway.audit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,7 @@ final class Replay {
 
   /** The bundle that waits, by waiting place. */
   Map<String, String> stillWaiting() {
-    return Map.copyOf(waiting);
+    return Collections.unmodifiableMap(waiting);
   }
 
   /** Does one step and tells what is wrong with it. */
@@ -83,7 +84,7 @@ final class Replay {
             + " at "
             + step.fromId()
             + ", but it does not wait there.");
-    List<String> stack = built.getOrDefault(step.fromId(), List.of());
+    List<String> stack = built.getOrDefault(step.fromId(), new ArrayList<>());
     int at = stack.indexOf(step.bundleId());
     if (at >= 0 && at < stack.size() - 1) {
       faults.add(

@@ -27,7 +27,8 @@ final class ReplayRules {
     int lastNumber = 0;
     for (Step step : scene.steps()) {
       if (step.number() != lastNumber + 1) {
-        stepsBuild(step, "Step " + step.number() + " follows step " + lastNumber + ".");
+        stepsBuild(
+            step, "Step " + step.number() + " comes where step " + (lastNumber + 1) + " should.");
       }
       lastNumber = step.number();
       replay.carryOut(step).forEach(fault -> stepsBuild(step, fault));

@@ -18,7 +18,8 @@ final class Audited {
     return report.findings().stream().filter(f -> f.rule() == rule).map(Finding::sentence).toList();
   }
 
+  /** What is said of one rule; the plan's crew time is left as it is. */
   static List<String> sentences(Rule rule, Task task, PlanBuilder plan) {
-    return sentences(rule, report(task, plan));
+    return sentences(rule, Audit.of(task, plan.build(task)));
   }
 }

@@ -21,10 +21,10 @@ import skidway.site.Site;
  * only; stacks are not in the way.
  */
 public final class CarryWalks {
-  /** The error that a comparison must allow: 2.8 % from the moves, the rest from the cells. */
+  /** The error that a comparison must allow: half from the moves, half from the cells. */
   public static final double ERROR_SHARE = 0.06;
 
-  private static final double CELL_M = 0.15;
+  private static final double CELL_M = 0.10;
 
   /** On large sites cells grow so that there are never more. */
   private static final double MOST_CELLS = 400_000;
@@ -84,7 +84,8 @@ public final class CarryWalks {
 
   private WalkField field(Set<String> standing) {
     SiteObstacles obstacles = new SiteObstacles(site, Double.POSITIVE_INFINITY);
-    byte[] closed = obstacles.draw(grid, grid.cellM() / 2, wall -> standing.contains(wall.id()));
+    byte[] closed =
+        obstacles.draw(grid, 0, 1.01 * grid.cellM(), wall -> standing.contains(wall.id()));
     return new WalkField(grid, new Levels(site, stepOverM), closed, Stair.all(site, climbFactor));
   }
 

@@ -11,6 +11,9 @@ final class Moves {
   private static final int KNIGHT = 65;
   static final int COUNT = 16;
 
+  /** How much longer than the straight line moves are in the mean of all angles. */
+  static final double MEAN_STRETCH = 1.0135;
+
   private final int[] offsets = new int[COUNT];
   private final int[] lengths = new int[COUNT];
   private final int[] passedA = new int[COUNT];

@@ -3,6 +3,7 @@ package skidway.audit.walk;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import skidway.audit.plane.Rectangle;
 import skidway.plan.Task;
@@ -29,7 +30,7 @@ public final class PathFlood {
   static final double MOST_CELLS = 4_000_000;
   private static final double CELLS_PER_WIDTH = 12;
 
-  private final Site site;
+  private final double widthM;
   private final WalkGrid grid;
   private final double grownM;
   private final byte[] empty;
@@ -44,8 +45,10 @@ public final class PathFlood {
     this(task, task.settings().get(Setting.WALK_WIDTH));
   }
 
-  PathFlood(Task task, double widthM) {
-    site = task.site();
+  /** Asks for ways of another width than the job's. */
+  public PathFlood(Task task, double widthM) {
+    Site site = task.site();
+    this.widthM = widthM;
     grid = new WalkGrid(site.boundary(), cellM(site, widthM));
     grownM = Math.max(grid.cellM(), widthM - grid.cellM()) / 2;
     wayPoints = new WayPoints(site, grid, widthM);
@@ -53,11 +56,16 @@ public final class PathFlood {
     siteTargets = wayPoints.siteTargets();
     flood = new Flood(grid, links);
     SiteObstacles obstacles = new SiteObstacles(site, task.settings().get(Setting.STEP_OVER));
-    empty = obstacles.draw(grid, grownM, wall -> wall.lengthM() > 0);
+    empty = obstacles.draw(grid, grownM, 0, wall -> wall.lengthM() > 0);
     starts = site.truckStands().isEmpty() ? Cells.NONE : wayPoints.starts();
     starts.addMark(empty, Flood.START);
     reachedWhenEmpty = empty.clone();
     flood.spread(reachedWhenEmpty, starts);
+  }
+
+  /** Whether the site is so large that narrower ways may pass than the class comment says. */
+  public boolean isCoarse() {
+    return CELLS_PER_WIDTH * grid.cellM() > widthM * 1.001;
   }
 
   /** Whether anybody can stand beside the first truck at all. */
@@ -94,6 +102,16 @@ public final class PathFlood {
         .filter(target -> target.reached(reachedWhenEmpty) && !target.reached(marks))
         .map(target -> new ShutPath(target.id(), target.name(), smallestShutting(target, used)))
         .toList();
+  }
+
+  /** The id of the first place that these stacks shut, without asking which of them do. */
+  public Optional<String> firstShut(List<Spot> used) {
+    byte[] marks = withStacks(used);
+    flood.spread(marks, starts);
+    return targets(used)
+        .filter(target -> target.reached(reachedWhenEmpty) && !target.reached(marks))
+        .map(Target::id)
+        .findFirst();
   }
 
   /** For each place that these stacks shut, the ids of spots that together do; each set once. */

@@ -16,7 +16,7 @@ import skidway.site.WallOpening;
 /**
  * Draws what the site itself puts in people's way: its boundary (taken as a fence), floor openings,
  * keep-clears that are not walkable, the edges of decks too high to step onto, and walls, with gaps
- * at doors. All of it is grown by the distance that a person's middle keeps.
+ * at doors.
  *
  * @param stepOverM decks no higher than this are stepped onto anywhere
  */
@@ -24,27 +24,35 @@ record SiteObstacles(Site site, double stepOverM) {
   /** The mark of a cell closed by the site. */
   static final byte CLOSED = 1;
 
-  byte[] draw(WalkGrid grid, double grownM, Predicate<Wall> risen) {
+  /**
+   * Draws them on a grid.
+   *
+   * @param grownM how far a person's middle keeps off
+   * @param leastM how thick lines and walls are drawn at least, so that no move slips through
+   */
+  byte[] draw(WalkGrid grid, double grownM, double leastM, Predicate<Wall> risen) {
+    double offLineM = Math.max(grownM, leastM / 2);
     byte[] marks = grid.allMarked(CLOSED);
     Polygon boundary = Polygon.of(site.boundary());
     grid.clearInside(marks, CLOSED, boundary);
-    grid.markNear(marks, CLOSED, boundary, grownM);
+    grid.markNear(marks, CLOSED, boundary, offLineM);
     for (Deck deck : site.decks()) {
       if (deck.heightM() > stepOverM) {
-        grid.markNear(marks, CLOSED, Polygon.of(deck.outline()), grownM);
+        grid.markNear(marks, CLOSED, Polygon.of(deck.outline()), offLineM);
       }
       for (FloorOpening opening : deck.openings()) {
-        close(grid, marks, Polygon.of(opening.outline()), grownM);
+        close(grid, marks, Polygon.of(opening.outline()), offLineM);
       }
     }
     for (KeepClear keepClear : site.keepClears()) {
       if (!keepClear.walkable()) {
-        close(grid, marks, Polygon.of(keepClear.outline()), grownM);
+        close(grid, marks, Polygon.of(keepClear.outline()), offLineM);
       }
     }
     for (Wall wall : site.walls()) {
       if (risen.test(wall)) {
-        closedParts(wall).forEach(part -> grid.markNear(marks, CLOSED, part, grownM));
+        double offWallM = Math.max(grownM, (leastM - wall.thicknessM()) / 2);
+        closedParts(wall).forEach(part -> grid.markNear(marks, CLOSED, part, offWallM));
       }
     }
     return marks;

@@ -4,12 +4,16 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import skidway.site.Point;
 
 /** The walking distances from one point to every cell while certain walls stand. */
 final class WalkField {
   /** How far from a place an open cell may lie to stand for it. */
   private static final double NEAR_M = 0.5;
+
+  /** How many cells off a point is measured from; less than a wall with the room before it. */
+  private static final double AROUND_CELLS = 2;
 
   private static final int FAR = Integer.MAX_VALUE;
 
@@ -22,7 +26,6 @@ final class WalkField {
   private final int[] distances;
   private final List<Climb> climbs;
   private final double unitM;
-  private double startM;
 
   /** Steps between two cells, and the walk they count for. */
   private record Climb(int foot, int top, int length) {}
@@ -35,15 +38,30 @@ final class WalkField {
     level = levels.draw(grid);
     allowed = moves.allowed(grid, closed, level);
     distances = new int[grid.size()];
-    unitM = grid.cellM() / Moves.PER_CELL;
+    unitM = grid.cellM() / (Moves.PER_CELL * Moves.MEAN_STRETCH);
     climbs = stairs.stream().map(this::climb).flatMap(Optional::stream).toList();
   }
 
   private Optional<Climb> climb(Stair stair) {
-    Optional<Integer> foot = openCell(stair.foot());
-    Optional<Integer> top = openCell(stair.top());
-    return foot.flatMap(
-        f -> top.map(t -> new Climb(f, t, (int) Math.round(stair.walkM() / unitM))));
+    int[] foot = openCells(stair.foot()).toArray();
+    int[] top = openCells(stair.top()).toArray();
+    return foot.length == 0 || top.length == 0
+        ? Optional.empty()
+        : Optional.of(
+            new Climb(
+                nearest(foot, stair.foot()),
+                nearest(top, stair.top()),
+                (int) Math.round(stair.walkM() / unitM)));
+  }
+
+  private int nearest(int[] cells, Point p) {
+    int nearest = cells[0];
+    for (int cell : cells) {
+      if (grid.middle(cell).distanceTo(p) < grid.middle(nearest).distanceTo(p)) {
+        nearest = cell;
+      }
+    }
+    return nearest;
   }
 
   /** Measures the distances from another point. */
@@ -51,8 +69,10 @@ final class WalkField {
     Arrays.fill(distances, FAR);
     int longest = climbs.stream().mapToInt(Climb::length).max().orElse(0);
     BucketQueue queue = new BucketQueue(Math.max(longest, 3 * Moves.PER_CELL));
-    openCell(from).ifPresent(cell -> reach(queue, cell, 0));
-    startM = openCell(from).map(cell -> grid.middle(cell).distanceTo(from)).orElse(0.0);
+    openCells(from)
+        .forEach(
+            cell ->
+                reach(queue, cell, (int) Math.round(grid.middle(cell).distanceTo(from) / unitM)));
     while (!queue.isEmpty()) {
       int cell = queue.pop();
       int distance = queue.distance();
@@ -87,20 +107,33 @@ final class WalkField {
 
   /** Metres of walk to a point, infinite if nobody gets there. */
   double metresTo(Point to) {
-    return openCell(to)
+    return openCells(to)
         .filter(cell -> distances[cell] != FAR)
-        .map(cell -> startM + distances[cell] * unitM + grid.middle(cell).distanceTo(to))
+        .mapToDouble(cell -> distances[cell] * unitM + grid.middle(cell).distanceTo(to))
+        .min()
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** The nearest open cell on the point's own level. */
-  private Optional<Integer> openCell(Point p) {
+  /**
+   * The open cells around a point on its own level; several, so that a point between cells is
+   * measured from the one on its way. Where none is at hand, the nearest.
+   */
+  private IntStream openCells(Point p) {
     byte own = levels.at(p);
-    return grid.near(p, NEAR_M, near -> true).stream()
-        .filter(cell -> closed[cell] == 0 && level[cell] == own)
-        .boxed()
-        .min(
-            Comparator.comparingDouble((Integer cell) -> grid.middle(cell).distanceTo(p))
-                .thenComparing(Comparator.naturalOrder()));
+    int[] around = open(p, AROUND_CELLS * grid.cellM(), own).toArray();
+    return around.length > 0
+        ? IntStream.of(around)
+        : open(p, NEAR_M, own)
+            .boxed()
+            .min(
+                Comparator.comparingDouble((Integer cell) -> grid.middle(cell).distanceTo(p))
+                    .thenComparing(Comparator.naturalOrder()))
+            .stream()
+            .mapToInt(Integer::intValue);
+  }
+
+  private IntStream open(Point p, double withinM, byte own) {
+    return grid.near(p, withinM, near -> true).stream()
+        .filter(cell -> closed[cell] == 0 && level[cell] == own);
   }
 }

@@ -95,9 +95,12 @@ final class WalkGrid {
       double dy = y(row) - centre.y();
       for (int column = column(centre.x() - reachX); column <= lastColumn; column++) {
         double dx = x(column) - centre.x();
-        double u = Math.max(0, Math.abs(dx * along.x() + dy * along.y()) - halfLengthM);
-        double v = Math.max(0, Math.abs(dy * along.x() - dx * along.y()) - halfWidthM);
-        if (u * u + v * v < limit * limit) {
+        double beyondEnd = Math.abs(dx * along.x() + dy * along.y()) - halfLengthM;
+        double beyondSide = Math.abs(dy * along.x() - dx * along.y()) - halfWidthM;
+        double u = Math.max(0, beyondEnd);
+        double v = Math.max(0, beyondSide);
+        boolean inside = Math.max(beyondEnd, beyondSide) < -SLACK_M;
+        if (inside || u * u + v * v < limit * limit) {
           marks[row * columns + column] |= mark;
         }
       }
