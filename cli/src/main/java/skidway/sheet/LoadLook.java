@@ -7,12 +7,12 @@ import java.util.List;
  * black-and-white print. The load's number stands beside it, so looks may come round again.
  */
 enum LoadLook {
-  PLAIN("#9fd3f2", Hatch.NONE),
-  SLANTED("#f5c36a", Hatch.lines(1.3, 0.24, Palette.INK, -45.0)),
-  DOTTED("#84d3bb", Hatch.dots(1.3, 0.6)),
-  CROSSED("#e6b9d2", Hatch.lines(1.5, 0.22, Palette.INK, 45.0, -45.0)),
-  UPRIGHT("#f3ea7c", Hatch.lines(1.2, 0.24, Palette.INK, 90.0)),
-  LEVEL("#a9bfe0", Hatch.lines(1.0, 0.24, Palette.INK, 0.0));
+  PLAIN("#66bbeb", Hatch.NONE),
+  SLANTED("#e8a819", Hatch.lines(1.3, 0.24, Palette.INK, -45.0)),
+  DOTTED("#99d8c7", Hatch.dots(1.3, 0.6)),
+  CROSSED("#d186af", Hatch.lines(1.5, 0.22, Palette.INK, 45.0, -45.0)),
+  UPRIGHT("#f1e654", Hatch.lines(1.2, 0.24, Palette.INK, 90.0)),
+  LEVEL("#3f95c5", Hatch.lines(1.0, 0.24, Palette.INK, 0.0));
 
   private final String colour;
   private final Hatch hatch;
@@ -20,6 +20,10 @@ enum LoadLook {
   LoadLook(String colour, Hatch hatch) {
     this.colour = colour;
     this.hatch = hatch;
+  }
+
+  String colour() {
+    return colour;
   }
 
   /**

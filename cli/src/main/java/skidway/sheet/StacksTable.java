@@ -35,7 +35,7 @@ final class StacksTable {
     }
     cell.close().close();
     table.cell("figure", task.figures().mass(stack.massKg()));
-    table.cell("figure", floor(task, stack));
+    floor(table, task, stack);
     String side = Compass.name(stack.spot().towardsOpenSide(), task.site().northDeg());
     table.cell("side", side + ", " + stack.spot().zoneId()).close();
   }
@@ -50,10 +50,18 @@ final class StacksTable {
     cell.close();
   }
 
-  private static String floor(Task task, StackView stack) {
-    Optional<String> load = FloorLoad.kpa(stack, task.settings()).map(task.figures()::pressure);
-    Optional<String> allowed =
-        task.site().zone(stack.spot().zoneId()).map(Zone::allowedKpa).map(task.figures()::pressure);
-    return load.orElse("unknown") + " / " + allowed.orElse("unknown");
+  private static void floor(SheetTable table, Task task, StackView stack) {
+    Optional<Double> loadKpa = FloorLoad.kpa(stack, task.settings());
+    Optional<Double> allowedKpa = task.site().zone(stack.spot().zoneId()).map(Zone::allowedKpa);
+    String load = loadKpa.map(task.figures()::pressure).orElse("unknown");
+    String allowed = allowedKpa.map(task.figures()::pressure).orElse("unknown");
+    boolean over =
+        loadKpa.isPresent() && allowedKpa.isPresent() && loadKpa.get() > allowedKpa.get() + 1e-6;
+    Markup cell = table.openCell(over ? "figure bad" : "figure");
+    cell.text(load + " / " + allowed);
+    if (over) {
+      cell.text(" ").leaf("strong", "too much");
+    }
+    cell.close();
   }
 }

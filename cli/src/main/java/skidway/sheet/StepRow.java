@@ -66,8 +66,9 @@ final class StepRow {
   private void machine(Step step) {
     double spareKg = step.capacityKg() - step.massKg();
     Markup machine = table.openCell("machine");
-    machine.leaf("b", "at " + step.standId());
+    machine.leaf("b", "at " + step.standId()).text(", ");
     machine.leaf("span", "reach " + task.figures().length(step.reachM()));
+    machine.empty("br");
     if (spareKg < 0) {
       machine.leaf("strong", task.figures().mass(-spareKg) + " over the chart", "class", "bad");
     } else {

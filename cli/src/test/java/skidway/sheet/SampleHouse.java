@@ -142,7 +142,7 @@ final class SampleHouse {
           BundleBuilder.aBundle(id)
               .load(load, order)
               .size(lengthFt * FOOT, (i % 3 == 0 ? 2.5 : 3) * FOOT, 1.1 * FOOT)
-              .weighing(55 * lengthFt + 5 * i)
+              .weighing(55 * lengthFt + 2 * i)
               .build());
     }
     return all;
