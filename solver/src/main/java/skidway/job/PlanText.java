@@ -22,8 +22,8 @@ import skidway.site.Spot;
 
 /**
  * Writes a plan as JSON for machines and people: fields in a fixed order, SI figures rounded to
- * what matters (1 mm, 0.01 kg, 0.1 s), the unit in the field's name. The same plan gives the same
- * text.
+ * what matters (0.1 or 1 mm, 0.01 kg, 0.1 s), the unit in the field's name. The same plan gives the
+ * same text.
  */
 final class PlanText {
   private final JsonGenerator json;
@@ -83,14 +83,14 @@ final class PlanText {
     json.writeStringField("zone", spot.zoneId());
     json.writeStringField("kind", Words.of(spot.kind()));
     json.writeArrayFieldStart("centreM");
-    json.writeNumber(Rounded.metres(spot.footprint().centre().x()));
-    json.writeNumber(Rounded.metres(spot.footprint().centre().y()));
+    json.writeNumber(Rounded.place(spot.footprint().centre().x()));
+    json.writeNumber(Rounded.place(spot.footprint().centre().y()));
     json.writeEndArray();
     json.writeNumberField("headingDeg", Rounded.degrees(spot.footprint().headingDeg()));
-    json.writeNumberField("lengthM", Rounded.metres(spot.footprint().lengthM()));
-    json.writeNumberField("widthM", Rounded.metres(spot.footprint().widthM()));
+    json.writeNumberField("lengthM", Rounded.place(spot.footprint().lengthM()));
+    json.writeNumberField("widthM", Rounded.place(spot.footprint().widthM()));
     json.writeStringField("openSide", Words.of(spot.openSide()));
-    json.writeNumberField("stripM", Rounded.metres(spot.stripM()));
+    json.writeNumberField("stripM", Rounded.place(spot.stripM()));
     if (spot.massLimitKg().isPresent()) {
       json.writeNumberField("massLimitKg", Rounded.kg(spot.massLimitKg().getAsDouble()));
     }

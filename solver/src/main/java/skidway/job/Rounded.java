@@ -8,6 +8,14 @@ import skidway.units.Measure;
 final class Rounded {
   private Rounded() {}
 
+  /**
+   * A figure that a place is drawn from. Rounding moves both of two neighbours, and what just kept
+   * its distance must still do so within the millimetre that rules allow.
+   */
+  static BigDecimal place(double metres) {
+    return to(4, metres);
+  }
+
   static BigDecimal metres(double metres) {
     return to(3, metres);
   }
