@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import skidway.staging.SearchLimits;
 import skidway.staging.StopButton;
@@ -22,6 +23,8 @@ final class DemoCommand implements Callable<Integer> {
   @Parameters(paramLabel = "DIR", description = "where the job folders go")
   private Path dir = Path.of("");
 
+  @Mixin private SearchOptions search = new SearchOptions();
+
   DemoCommand(Screen screen, StopButton stop) {
     this.screen = screen;
     this.stop = stop;
@@ -29,12 +32,13 @@ final class DemoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    SearchLimits limits = search.limits();
     List<Path> folders = DemoJobs.writeUnder(dir);
     folders.forEach(folder -> screen.say("Demo job in %s", folder));
     Path house = dir.resolve(DemoJobs.L_HOUSE);
     int check = CheckCommand.check(screen, house);
     screen.result("");
-    int stage = StageCommand.stage(screen, stop, house, SearchLimits.DEFAULT);
+    int stage = StageCommand.stage(screen, stop, house, limits);
     screen.result("");
     int audit = AuditCommand.audit(screen, house, null);
     screen.result("");

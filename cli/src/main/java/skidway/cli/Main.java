@@ -74,7 +74,7 @@ public final class Main {
       screen.say("%d %s; nothing was written.", count, count == 1 ? "problem" : "problems");
       return ExitCode.BAD_INPUT;
     }
-    if (fault instanceof NotWritten || fault instanceof NoPlan) {
+    if (fault instanceof NotWritten || fault instanceof BadUsage) {
       screen.say("%s", fault.getMessage());
       return ExitCode.BAD_INPUT;
     }

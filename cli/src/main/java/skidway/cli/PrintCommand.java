@@ -9,7 +9,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import skidway.job.OutFiles;
 import skidway.job.PlanFiles;
+import skidway.plan.Plan;
+import skidway.plan.Task;
 import skidway.sheet.Packet;
+import skidway.sheet.Paper;
+import skidway.sheet.StackMap;
 
 /** Writes the map and the unloading sheet. */
 @Command(
@@ -38,11 +42,21 @@ final class PrintCommand implements Callable<Integer> {
 
   static int print(Screen screen, Path folder, @Nullable Path file) {
     ChosenPlan chosen = ChosenPlan.of(screen, folder, file);
-    String page =
-        Packet.html(chosen.job().task(), chosen.plan(), PlanFiles.fingerprint(chosen.file()));
-    String name = String.format(Locale.ROOT, "packet-%03d.html", chosen.plan().revision());
-    Path written = OutFiles.write(chosen.job().folder(), name, page);
-    screen.result("Map and unloading sheet: %s", written);
+    Task task = chosen.job().task();
+    Plan plan = chosen.plan();
+    String fingerprint = PlanFiles.fingerprint(chosen.file());
+    Path map =
+        OutFiles.write(
+            chosen.job().folder(),
+            String.format(Locale.ROOT, "map-%03d.svg", plan.revision()),
+            StackMap.svg(task, plan, fingerprint, Paper.LYING));
+    Path packet =
+        OutFiles.write(
+            chosen.job().folder(),
+            String.format(Locale.ROOT, "packet-%03d.html", plan.revision()),
+            Packet.html(task, plan, fingerprint));
+    screen.result("Map and unloading sheet: %s", packet);
+    screen.result("Map alone: %s", map);
     return ExitCode.FINE;
   }
 }

@@ -1,10 +1,9 @@
 package skidway.cli;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import skidway.Planner;
 import skidway.job.Job;
@@ -26,17 +25,7 @@ final class StageCommand implements Callable<Integer> {
   @Parameters(paramLabel = "JOB", description = "the job's folder")
   private Path folder = Path.of("");
 
-  @Option(
-      names = "--effort",
-      paramLabel = "N",
-      description = "score calculations to spend (default: ${DEFAULT-VALUE})")
-  private long effort = SearchLimits.DEFAULT.calculations();
-
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      description = "dice of the search; same seed, same plan (default: ${DEFAULT-VALUE})")
-  private long seed = SearchLimits.DEFAULT.seed();
+  @Mixin private SearchOptions search = new SearchOptions();
 
   StageCommand(Screen screen, StopButton stop) {
     this.screen = screen;
@@ -45,11 +34,7 @@ final class StageCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (effort < 1) {
-      screen.say("--effort is %d; it must be 1 or more score calculations.", effort);
-      return ExitCode.BAD_INPUT;
-    }
-    return stage(screen, stop, folder, new SearchLimits(seed, effort));
+    return stage(screen, stop, folder, search.limits());
   }
 
   static int stage(Screen screen, StopButton stop, Path folder, SearchLimits limits) {
@@ -68,10 +53,5 @@ final class StageCommand implements Callable<Integer> {
       screen.say("Stopped early: this plan depends on how far the search had come.");
     }
     return plan.unplaced().isEmpty() ? ExitCode.FINE : ExitCode.BROKEN_RULE;
-  }
-
-  /** A count as text. */
-  static String count(int number) {
-    return String.format(Locale.ROOT, "%d", number);
   }
 }

@@ -8,6 +8,7 @@ import skidway.rules.Setting;
 import skidway.site.Footprint;
 import skidway.site.KeepClear;
 import skidway.site.Lane;
+import skidway.site.MachineStand;
 import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.TruckStand;
@@ -29,6 +30,7 @@ final class ClearRules {
       site.walls().stream().filter(w -> w.lengthM() > 0).forEach(w -> workingStrip(place, w));
       site.lanes().forEach(lane -> lanesClear(place, lane));
       site.truckStands().forEach(stand -> truckClear(place, stand));
+      site.machine().stands().forEach(stand -> machineClear(place, stand));
       site.keepClears().forEach(keepClear -> keepClear(place, keepClear));
     }
   }
@@ -75,6 +77,15 @@ final class ClearRules {
         place.id(),
         Rectangle.of(stand.area()).separation(place.footprint()),
         d -> place.capitalName() + " stands " + d + " within truck stand " + stand.id() + ".");
+  }
+
+  private void machineClear(Place place, MachineStand stand) {
+    ledger.least(
+        Rule.MACHINE_CLEAR,
+        place.id(),
+        place.footprint().distanceTo(stand.at()),
+        scene.setting(Setting.MACHINE_STAND_ROOM),
+        d -> place.capitalName() + " stands " + d + " from machine stand " + stand.id());
   }
 
   private void keepClear(Place place, KeepClear keepClear) {

@@ -26,6 +26,7 @@ public final class LegalSpots {
             new WorkingStrip(site, settings),
             new LanesClear(site),
             new TruckClear(site),
+            new MachineClear(site, settings),
             new KeepClearCheck(site)));
   }
 

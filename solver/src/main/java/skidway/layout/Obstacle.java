@@ -28,6 +28,10 @@ record Obstacle(List<Point> corners, double marginM) {
     site.keepClears().forEach(k -> all.add(new Obstacle(k.outline().corners(), k.marginM())));
     site.walls().forEach(w -> all.add(of(WorkingStrip.along(w, settings))));
     site.truckStands().forEach(t -> all.add(of(t.area())));
+    double roomM = settings.get(Setting.MACHINE_STAND_ROOM);
+    site.machine()
+        .stands()
+        .forEach(stand -> all.add(new Obstacle(List.of(stand.at(), stand.at()), roomM)));
     site.lanes().forEach(lane -> all.addAll(of(lane)));
     return all;
   }

@@ -53,6 +53,13 @@ public enum Rule {
       "No stack stands where a truck stands.",
       "common practice",
       Measure.LENGTH),
+  MACHINE_CLEAR(
+      "machineClear",
+      Level.HARD,
+      "No stack stands where the machine sets up to lift.",
+      "common practice",
+      Measure.LENGTH,
+      Setting.MACHINE_STAND_ROOM),
   KEEP_CLEAR(
       "keepClear",
       Level.HARD,

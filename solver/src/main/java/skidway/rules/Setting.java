@@ -53,6 +53,12 @@ public enum Setting {
       Flag.SEEN,
       "28 in exit access, 29 CFR 1910.36(g)(2)",
       true),
+  MACHINE_STAND_ROOM(
+      "machineStandRoom",
+      Measure.LENGTH,
+      1.5,
+      Flag.ASSUMPTION,
+      "room around the point the machine lifts from"),
   WALL_STRIP_INSIDE(
       "wallStripInside",
       Measure.LENGTH,

@@ -135,7 +135,7 @@ final class Board {
     Bundle bundle = bundles.get(b);
     Spot spot = spots.get(s);
     placeMs[b][s] = REFUSED;
-    if (fit.refusal(bundle, spot).isPresent()) {
+    if (!fit.refusals(bundle, spot).isEmpty()) {
       return;
     }
     long carry = 0;

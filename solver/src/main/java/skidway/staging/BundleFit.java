@@ -1,7 +1,8 @@
 package skidway.staging;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import skidway.limits.AreaLoad;
 import skidway.limits.RackRoom;
 import skidway.plan.Task;
@@ -12,7 +13,7 @@ import skidway.site.Spot;
 import skidway.site.SpotKind;
 import skidway.timber.Bundle;
 
-/** Says which rule keeps a bundle off a spot even when it would lie there alone. */
+/** Says which rules keep a bundle off a spot even when it would lie there alone. */
 final class BundleFit {
   private final Task task;
   private final Settings settings;
@@ -24,55 +25,55 @@ final class BundleFit {
     this.lifts = lifts;
   }
 
-  /** The first rule that refuses, or nothing if the bundle may lie there. */
-  Optional<Rule> refusal(Bundle bundle, Spot spot) {
-    Optional<Rule> size =
-        spot.kind() == SpotKind.RACK ? rackRefusal(bundle, spot) : stackRefusal(bundle, spot);
-    if (size.isPresent()) {
-      return size;
+  /** All rules that refuse, in their order; none if the bundle may lie there. */
+  List<Rule> refusals(Bundle bundle, Spot spot) {
+    List<Rule> refusals = new ArrayList<>();
+    if (spot.kind() == SpotKind.RACK) {
+      inRack(bundle, spot, refusals);
+    } else {
+      inStack(bundle, spot, refusals);
     }
-    if (spot.massLimitKg().isPresent() && bundle.massKg() > spot.massLimitKg().getAsDouble()) {
-      return Optional.of(Rule.SPOT_MASS);
-    }
+    OptionalDouble limitKg = spot.massLimitKg();
+    refuse(
+        limitKg.isPresent() && bundle.massKg() > limitKg.getAsDouble(), Rule.SPOT_MASS, refusals);
     if (!lifts.reaches(spot.footprint().centre())) {
-      return Optional.of(Rule.MACHINE_REACH);
+      refusals.add(Rule.MACHINE_REACH);
+    } else {
+      boolean lifted = lifts.best(bundle, List.of(spot.footprint().centre())).isPresent();
+      refuse(!lifted, Rule.MACHINE_CAPACITY, refusals);
     }
-    if (lifts.best(bundle, List.of(spot.footprint().centre())).isEmpty()) {
-      return Optional.of(Rule.MACHINE_CAPACITY);
-    }
-    return Optional.empty();
+    return refusals;
   }
 
-  private Optional<Rule> stackRefusal(Bundle bundle, Spot spot) {
-    if (bundle.lengthM() > spot.footprint().lengthM() + 1e-9
-        || bundle.widthM() > spot.footprint().widthM() + 1e-9) {
-      return Optional.of(Rule.FITS_SPOT);
-    }
-    double height = bundle.heightM() + settings.get(Setting.BEARER_HEIGHT);
-    if (height > settings.get(Setting.STACK_HEIGHT) + 1e-9) {
-      return Optional.of(Rule.STACK_HEIGHT);
-    }
-    double area =
+  private void inStack(Bundle bundle, Spot spot, List<Rule> refusals) {
+    boolean larger =
+        bundle.lengthM() > spot.footprint().lengthM() + 1e-9
+            || bundle.widthM() > spot.footprint().widthM() + 1e-9;
+    refuse(larger, Rule.FITS_SPOT, refusals);
+    double heightM = bundle.heightM() + settings.get(Setting.BEARER_HEIGHT);
+    refuse(heightM > settings.get(Setting.STACK_HEIGHT) + 1e-9, Rule.STACK_HEIGHT, refusals);
+    double areaM2 =
         AreaLoad.bearingM2(bundle.lengthM(), bundle.widthM(), settings.get(Setting.BEARER_REACH));
-    return overloads(bundle.massKg(), area, spot) ? Optional.of(Rule.ZONE_LOAD) : Optional.empty();
+    refuse(overloads(bundle, areaM2, spot), Rule.ZONE_LOAD, refusals);
   }
 
-  private Optional<Rule> rackRefusal(Bundle bundle, Spot spot) {
-    if (bundle.longestPieceM() > settings.get(Setting.RACK_PIECE_LENGTH) + 1e-9) {
-      return Optional.of(Rule.RACK_LENGTH);
+  private void inRack(Bundle bundle, Spot spot, List<Rule> refusals) {
+    double longestM = settings.get(Setting.RACK_PIECE_LENGTH);
+    refuse(bundle.longestPieceM() > longestM + 1e-9, Rule.RACK_LENGTH, refusals);
+    double floorM2 = spot.footprint().areaM2();
+    double packedM2 = settings.get(Setting.RACK_PACKING) * floorM2;
+    refuse(RackRoom.floorM2(bundle) > packedM2 + 1e-9, Rule.RACK_ROOM, refusals);
+    refuse(overloads(bundle, floorM2, spot), Rule.ZONE_LOAD, refusals);
+  }
+
+  private boolean overloads(Bundle bundle, double areaM2, Spot spot) {
+    double allowedKpa = task.site().zone(spot.zoneId()).orElseThrow().allowedKpa();
+    return AreaLoad.kpa(bundle.massKg(), areaM2) > allowedKpa + 1e-9;
+  }
+
+  private static void refuse(boolean broken, Rule rule, List<Rule> refusals) {
+    if (broken) {
+      refusals.add(rule);
     }
-    double floor = spot.footprint().areaM2();
-    if (RackRoom.floorM2(bundle) > settings.get(Setting.RACK_PACKING) * floor + 1e-9) {
-      return Optional.of(Rule.RACK_ROOM);
-    }
-    return overloads(bundle.massKg(), floor, spot) ? Optional.of(Rule.ZONE_LOAD) : Optional.empty();
-  }
-
-  private boolean overloads(double massKg, double areaM2, Spot spot) {
-    return AreaLoad.kpa(massKg, areaM2) > allowedKpa(spot) + 1e-9;
-  }
-
-  private double allowedKpa(Spot spot) {
-    return task.site().zone(spot.zoneId()).orElseThrow().allowedKpa();
   }
 }

@@ -1,10 +1,10 @@
 package skidway.staging;
 
-import java.util.Optional;
+import java.util.List;
 import skidway.rules.Rule;
 
 /**
- * Says which rule speaks against one more bundle on a spot while all others stay where they are.
+ * Says which rules speak against one more bundle on a spot while all others stay where they are.
  */
 final class Objection {
   private final Occupancy occupancy;
@@ -17,23 +17,23 @@ final class Objection {
     this.fit = new BundleFit(board.task, board.lifts);
   }
 
-  /** The rule, or nothing if the bundle may lie there. The bundle itself must lie nowhere. */
-  Optional<Rule> against(int bundle, int spot) {
+  /** The rules, or none if the bundle may lie there. The bundle itself must lie nowhere. */
+  List<Rule> against(int bundle, int spot) {
     if (board.placeMs[bundle][spot] == Board.REFUSED) {
-      return Optional.of(
-          fit.refusal(board.bundles.get(bundle), board.spots.get(spot)).orElse(Rule.PATHS_OPEN));
+      List<Rule> refusals = fit.refusals(board.bundles.get(bundle), board.spots.get(spot));
+      return refusals.isEmpty() ? List.of(Rule.PATHS_OPEN) : refusals;
     }
     if (occupancy.count(spot) == 0 && !occupancy.free(spot)) {
-      return Optional.of(Rule.SPOTS_APART);
+      return List.of(Rule.SPOTS_APART);
     }
     occupancy.put(bundle, spot);
     boolean stackLegal = occupancy.stack(spot).legal();
     boolean allLegal = occupancy.legal();
     occupancy.take(bundle);
     if (!stackLegal) {
-      return Optional.of(stackRule(bundle, spot));
+      return List.of(stackRule(bundle, spot));
     }
-    return allLegal ? Optional.empty() : Optional.of(Rule.PATHS_OPEN);
+    return allLegal ? List.of() : List.of(Rule.PATHS_OPEN);
   }
 
   private Rule stackRule(int bundle, int spot) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import skidway.plan.Reason;
@@ -119,10 +118,10 @@ final class Reasons {
       if (other == spot) {
         continue;
       }
-      Optional<Rule> rule = objection.against(bundle, other);
-      if (rule.isPresent()) {
+      List<Rule> rules = objection.against(bundle, other);
+      if (!rules.isEmpty()) {
         if (refused == null && board.placeMs[bundle][other] < board.placeMs[bundle][spot]) {
-          refused = refusedSentence(bundle, other, spot, rule.get());
+          refused = refusedSentence(bundle, other, spot, rules.get(0));
         }
         continue;
       }

@@ -1,7 +1,7 @@
 package skidway.staging;
 
-import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -11,8 +11,8 @@ import skidway.timber.Bundle;
 import skidway.units.Figures;
 
 /**
- * Says why a bundle has no spot: which rule turns it away from how many spots, and which of them
- * binds, that is, comes into play last and would free most spots if it gave way.
+ * Says why a bundle has no spot: which rules turn it away from how many spots, and which of them
+ * binds, that is, stands alone between the bundle and most spots.
  */
 final class WhyUnplaced {
   private final Board board;
@@ -39,16 +39,20 @@ final class WhyUnplaced {
           bundle.id(), Rule.INSIDE_ZONE, who + ": no deck or yard has room for any spot.");
     }
     Map<Rule, Integer> turnedAway = new EnumMap<>(Rule.class);
+    Map<Rule, Integer> alone = new EnumMap<>(Rule.class);
     for (int s = 0; s < board.spotCount(); s++) {
-      objection.against(number, s).ifPresent(rule -> turnedAway.merge(rule, 1, Integer::sum));
+      List<Rule> rules = objection.against(number, s);
+      rules.forEach(rule -> turnedAway.merge(rule, 1, Integer::sum));
+      if (rules.size() == 1) {
+        alone.merge(rules.get(0), 1, Integer::sum);
+      }
     }
     Rule binds =
-        turnedAway.entrySet().stream()
-            .max(
-                Comparator.comparing((Map.Entry<Rule, Integer> e) -> hurdle(e.getKey()))
-                    .thenComparing(Map.Entry::getValue))
-            .map(Map.Entry::getKey)
-            .orElse(Rule.SPOTS_APART);
+        (alone.isEmpty() ? turnedAway : alone)
+            .entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse(Rule.SPOTS_APART);
     String counts =
         turnedAway.entrySet().stream()
             .map(e -> e.getKey().id() + " at " + e.getValue())
@@ -58,15 +62,5 @@ final class WhyUnplaced {
         binds,
         String.format(
             Locale.ROOT, "%s: of %d spots none is left (%s).", who, board.spotCount(), counts));
-  }
-
-  /** Rules that refuse the bundle even on an empty site are the lower hurdles. */
-  private static int hurdle(Rule rule) {
-    return switch (rule) {
-      case FITS_SPOT, RACK_LENGTH -> 0;
-      case MACHINE_REACH -> 1;
-      case MACHINE_CAPACITY -> 2;
-      default -> 3;
-    };
   }
 }

@@ -56,6 +56,7 @@ final class BrokenPlans {
     cases.put(Rule.WORKING_STRIP, atTheWall());
     cases.put(Rule.LANES_CLEAR, one(aSite().lane("L", 1.2, at(5, 9), at(30, 9)), Y1, B1));
     cases.put(Rule.TRUCK_CLEAR, besideTheTruck());
+    cases.put(Rule.MACHINE_CLEAR, one(aSite(), spot("Y1", "yard", 20, 6.6, 4.5, 0.9), B1));
     cases.put(Rule.KEEP_CLEAR, besideKeepClear());
     cases.put(Rule.SPOTS_APART, two(spot("Y2", "yard", 14.7, 8, 4.5, 0.9)));
     cases.put(Rule.FITS_SPOT, one(aSite(), Y1, first().size(4.6, 0.6, 0.4).build()));

@@ -53,6 +53,7 @@ final class CleanPlanTest {
             Rule.WORKING_STRIP,
             Rule.LANES_CLEAR,
             Rule.TRUCK_CLEAR,
+            Rule.MACHINE_CLEAR,
             Rule.KEEP_CLEAR,
             Rule.SPOTS_APART,
             Rule.FITS_SPOT,

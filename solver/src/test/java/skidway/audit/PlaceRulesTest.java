@@ -128,6 +128,15 @@ final class PlaceRulesTest {
   }
 
   @Test
+  void machineClearLeavesRoomAroundTheStand() {
+    assertThat(broken(Rule.MACHINE_CLEAR, wide(), spot("Y1", "yard", 20, 6.95, 4.5, 0.9)))
+        .isEmpty();
+    assertThat(broken(Rule.MACHINE_CLEAR, wide(), spot("Y1", "yard", 20, 6.9, 4.5, 0.9)))
+        .containsExactly("Stack Y1 stands 1.45 m from machine stand M, limit 1.50 m.");
+    assertThat(broken(Rule.MACHINE_CLEAR, wide(), spot("Y1", "yard", 26, 6.9, 4.5, 0.9))).isEmpty();
+  }
+
+  @Test
   void keepClearHasAMarginAndNothingStandsInside() {
     Outline tree = Outline.box(13, 7, 14, 9);
     assertThat(broken(Rule.KEEP_CLEAR, aSite().keepClear("tree", tree, 0.75, false), MIDDLE))

@@ -113,8 +113,16 @@ class LegalSpotsTest {
   void truckClear() {
     // The truck stands from y = 0.7 to 3.3.
     SiteBuilder site = aSite().yards(new Yard("yard", Outline.box(5, 2, 30, 12), 70));
-    checkLegal(site, yardSpot(18, 3.6));
-    checkBroken(site, yardSpot(18, 3.5), Rule.TRUCK_CLEAR, -0.1, 0);
+    checkLegal(site, yardSpot(13, 3.6));
+    checkBroken(site, yardSpot(13, 3.5), Rule.TRUCK_CLEAR, -0.1, 0);
+  }
+
+  @Test
+  void machineClear() {
+    // The machine stands at (20, 5); a spot there is 0.6 m wide.
+    checkLegal(aSite(), yardSpot(20, 5 + 1.5 + 0.3));
+    checkBroken(aSite(), yardSpot(20, 5 + 1.4 + 0.3), Rule.MACHINE_CLEAR, 1.4, 1.5);
+    checkLegal(aSite(), yardSpot(10, 5 + 1.4 + 0.3));
   }
 
   @Test

@@ -60,6 +60,11 @@ final class PlacementOracle {
         && site.lanes().stream()
             .allMatch(l -> lineGap(stack, l.centreLine()) >= l.widthM() / 2 - slackM)
         && site.truckStands().stream().allMatch(t -> common(stack, t.area().outline()) == 0)
+        && site.machine().stands().stream()
+            .allMatch(
+                m ->
+                    lineGap(stack, List.of(m.at(), m.at()))
+                        >= settings.get(Setting.MACHINE_STAND_ROOM) - slackM)
         && site.keepClears().stream()
             .allMatch(
                 k ->

@@ -1,0 +1,36 @@
+package skidway.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The demo jobs in the working copy, and copies of them to try things on. */
+final class DemoFolder {
+  static final Path ALL = Path.of("..", "demo-data");
+
+  private DemoFolder() {}
+
+  /** Names of the demo jobs: whatever folders are there. */
+  static List<String> names() throws IOException {
+    try (Stream<Path> folders = Files.list(ALL)) {
+      return folders
+          .filter(Files::isDirectory)
+          .map(f -> f.getFileName().toString())
+          .sorted()
+          .toList();
+    }
+  }
+
+  /** Copies a job's input files into a folder. */
+  static Path copy(String name, Path to) throws IOException {
+    Path job = Files.createDirectories(to.resolve(name));
+    try (Stream<Path> files = Files.list(ALL.resolve(name))) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Files.copy(file, job.resolve(file.getFileName()));
+      }
+    }
+    return job;
+  }
+}
