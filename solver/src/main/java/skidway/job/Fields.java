@@ -61,7 +61,7 @@ final class Fields {
     LocatedNode value = node.fields().get(name);
     if (value == null) {
       String hint = Nearest.hint(name, unasked());
-      problem(name, owner + " without \"" + name + '"' + hint, allowed, "add the field");
+      report(at(name), owner + " without \"" + name + '"' + hint, allowed, "add the field");
     }
     return Optional.ofNullable(value);
   }
@@ -76,11 +76,7 @@ final class Fields {
   }
 
   void wrong(String name, LocatedNode value, String allowed) {
-    problem(name, value.words() + " as \"" + name + '"', allowed, "correct it");
-  }
-
-  private void problem(String name, String found, String allowed, String wayOut) {
-    values.problems().add(at(name), found, allowed, wayOut);
+    report(at(name), value.words() + " as \"" + name + '"', allowed, "correct it");
   }
 
   /** The id of the thing itself; it is registered. */
@@ -124,7 +120,7 @@ final class Fields {
     int index = text.map(t -> words.indexOf(t.value().strip())).orElse(0);
     if (index < 0) {
       String hint = Nearest.hint(text.get().value(), words);
-      problem(name, text.get().words() + " as \"" + name + '"' + hint, allowed, "correct it");
+      report(at(name), text.get().words() + " as \"" + name + '"' + hint, allowed, "correct it");
     }
     return Math.max(0, index);
   }
