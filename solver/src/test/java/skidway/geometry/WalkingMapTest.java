@@ -88,6 +88,20 @@ class WalkingMapTest {
   }
 
   @Test
+  void wallsThatTouchOnlyAtTheirCentreLinesStillCloseTheCorner() {
+    // A wall that runs on from another, bent by 60 degrees, from boundary to boundary.
+    Point bend = new Point(5, 5);
+    Point away = bend.plus(Point.unit(60).times(10));
+    List<Wall> walls =
+        List.of(
+            new Wall("A", new Point(-1, 5), bend, 0.2, Starter.FULL, List.of()),
+            new Wall("B", bend, away, 0.2, Starter.FULL, List.of()));
+    Site site = Places.site(Outline.box(0, 0, 10, 10), walls, List.of(), List.of());
+    WalkingMap map = WalkingMap.of(site, Set.of("A", "B"), WALKER);
+    assertThat(map.metres(new Point(4, 4), new Point(4, 6))).isInfinite();
+  }
+
+  @Test
   void throughADoor() {
     Site site = aSite().deckHeight(0).build();
     WalkingMap map = WalkingMap.of(site, ALL_WALLS, WALKER);
@@ -195,10 +209,13 @@ class WalkingMapTest {
   void doorsAtBothEndsOfAWallLeaveItsCornersClosed() {
     Site site = aSite().deckHeight(0).walls(house(door("D1", 0, 1), door("D2", 9, 1))).build();
     WalkingMap map = WalkingMap.of(site, ALL_WALLS, WALKER);
-    // Through D1 beside the corner square of W4, which reaches to x = 10.1.
+    // Through D1, along the face of W4 at x = 10.1.
     assertThat(map.metres(new Point(10.1, 15), new Point(10.1, 17)))
         .isCloseTo(2, within(TOLERANCE_M));
-    assertThat(map.metres(new Point(10, 15), new Point(10.1, 17))).isGreaterThan(2.001);
+    // Round the building's corner, which lies at (9.9, 15.9) and not at the centre lines' (10, 16).
+    double round = Math.hypot(0.1, 0.6) + Math.hypot(0.2, 0.1);
+    assertThat(map.metres(new Point(9.8, 16.5), new Point(10.1, 15.8)))
+        .isCloseTo(round, within(TOLERANCE_M));
   }
 
   private static void checkWalk(String obstacles, String way, double expectedM) {
