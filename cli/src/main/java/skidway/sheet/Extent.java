@@ -11,7 +11,7 @@ import skidway.site.Spot;
  * The upright rectangle of site that a map shows, metres: the boundary and all that lies beyond.
  */
 record Extent(double x0, double y0, double x1, double y1) {
-  private static final double MARGIN_M = 0.5;
+  private static final double MARGIN_M = 0.2;
 
   static Extent of(Site site, List<Spot> spots) {
     List<Point> points = new ArrayList<>(site.boundary().corners());

@@ -30,9 +30,15 @@ final class MarginsTable {
     table.cell("figure", task.figures().of(rule.measure(), margin.value()));
     String bound = margin.atLeast() ? "at least " : "at most ";
     table.cell("figure", bound + task.figures().of(rule.measure(), margin.limit()));
-    String left = String.format(Locale.ROOT, "%.0f %%", 100 * margin.share());
-    table.cell("figure", broken ? "broken, " + left : left);
+    table.cell("figure", broken ? "broken, " + left(task, margin) : left(task, margin));
     table.cell("source", source(rule)).close();
+  }
+
+  /** In percent of the limit, or as it is where the limit is nothing. */
+  private static String left(Task task, Margin margin) {
+    return margin.limit() == 0
+        ? task.figures().of(margin.rule().measure(), margin.share())
+        : String.format(Locale.ROOT, "%.0f %%", 100 * margin.share());
   }
 
   /** The rule's own source, then those of the numbers in it. */

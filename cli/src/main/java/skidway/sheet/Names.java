@@ -3,6 +3,7 @@ package skidway.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import skidway.plan.Task;
@@ -106,8 +107,14 @@ final class Names {
   }
 
   private void steps(Steps steps) {
-    Label label = new Label(Lettering.wrapped(steps.id(), LINE), SMALL);
+    Label label = new Label(Lettering.wrapped(name(steps), LINE), SMALL);
     around(label, Box.of(List.of(frame.at(steps.foot()), frame.at(steps.top()))));
+  }
+
+  /** Says that it is steps: their ids may look like a spot's code. */
+  private static String name(Steps steps) {
+    boolean said = steps.id().toLowerCase(Locale.ROOT).contains("step");
+    return said ? steps.id() : "steps " + steps.id();
   }
 
   private void lane(Lane lane) {

@@ -1,6 +1,7 @@
 package skidway.sheet;
 
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import skidway.site.Footprint;
 import skidway.site.Spot;
 
@@ -18,25 +19,35 @@ record Plate(String code, PagePoint centre, double sizeMm, double angleDeg, bool
   /** How far a plate may stand out over a narrow stack. */
   private static final double STAND_OUT = 1.35;
 
+  /** A larger plate leaves this share of the stack's length to be seen; the smallest may not. */
+  private static final double LEAVES = 0.25;
+
   /** The largest plate that lies on the spot, level if it can. */
   static Optional<Plate> on(Spot spot, Frame frame, boolean waiting) {
     Footprint area = spot.footprint();
-    PagePoint centre = frame.at(area.centre());
     double length = frame.mm(area.lengthM()) - 0.6;
     double width = frame.mm(area.widthM()) * STAND_OUT;
-    boolean upright = Math.abs(((area.headingDeg() % 180) + 180) % 180 - 90) < 1e-6;
-    for (double size : SIZES) {
-      double along = width(spot.id(), size);
-      double across = size * HEIGHT;
-      if (upright && along <= width && across <= length) {
-        return Optional.of(new Plate(spot.id(), centre, size, 0, waiting));
-      }
-      if (along <= length && across <= width) {
-        double angle = Alongside.angleDeg(area.headingDeg());
-        return Optional.of(new Plate(spot.id(), centre, size, angle, waiting));
-      }
+    return DoubleStream.of(SIZES)
+        .boxed()
+        .flatMap(size -> turned(spot, size, length * (1 - LEAVES), width).stream())
+        .findFirst()
+        .or(() -> turned(spot, SIZES[SIZES.length - 1], length, width))
+        .map(p -> new Plate(spot.id(), frame.at(area.centre()), p.size(), p.angle(), waiting));
+  }
+
+  private record Fit(double size, double angle) {}
+
+  private static Optional<Fit> turned(Spot spot, double size, double length, double width) {
+    double headingDeg = spot.footprint().headingDeg();
+    boolean upright = Math.abs(((headingDeg % 180) + 180) % 180 - 90) < 1e-6;
+    double along = width(spot.id(), size);
+    double across = size * HEIGHT;
+    if (upright && along <= width && across <= length) {
+      return Optional.of(new Fit(size, 0));
     }
-    return Optional.empty();
+    return along <= length && across <= width
+        ? Optional.of(new Fit(size, Alongside.angleDeg(headingDeg)))
+        : Optional.empty();
   }
 
   static double width(String code, double sizeMm) {

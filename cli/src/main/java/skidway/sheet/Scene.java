@@ -60,6 +60,7 @@ final class Scene {
     Ground.draw(drawing, task.site(), frame);
     House.drawDecks(drawing, task.site(), frame);
     waiting.forEach(spot -> StackArt.drawWaiting(drawing, spot, frame));
+    StackArt.drawStrips(drawing, stacks, frame);
     stacks.forEach(stack -> StackArt.draw(drawing, stack, frame));
     House.drawWalls(drawing, task.site(), frame);
     Stands.draw(drawing, task, frame);

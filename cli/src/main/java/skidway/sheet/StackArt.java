@@ -12,7 +12,6 @@ final class StackArt {
   static void draw(Drawing drawing, StackView stack, Frame frame) {
     Spot spot = stack.spot();
     drawing.open(stack.rack() ? "rack" : "stack", "data-spot", spot.id());
-    strip(drawing, spot, frame);
     List<PagePoint> corners = frame.at(spot.footprint().outline());
     String fill = stack.rack() ? Palette.PAPER : Palette.YARD;
     String weight = stack.rack() ? "0.7" : "0.25";
@@ -42,6 +41,17 @@ final class StackArt {
     drawing.close();
   }
 
+  /** The open strips of all stacks; drawn first, because they may share ground. */
+  static void drawStrips(Drawing drawing, List<StackView> stacks, Frame frame) {
+    drawing.open("strips");
+    stacks.forEach(stack -> strip(drawing, stack.spot(), frame));
+    stacks.stream()
+        .map(StackView::spot)
+        .filter(spot -> spot.stripM() > 0)
+        .forEach(spot -> Soles.draw(drawing, spot, frame));
+    drawing.close();
+  }
+
   private static void strip(Drawing drawing, Spot spot, Frame frame) {
     if (!(spot.stripM() > 0)) {
       return;
@@ -56,7 +66,6 @@ final class StackArt {
         "0.2",
         "stroke-dasharray",
         "0.5 0.9");
-    Soles.draw(drawing, spot, frame);
   }
 
   private static void bundle(Drawing drawing, Tier tier, Footprint spot, Frame frame) {

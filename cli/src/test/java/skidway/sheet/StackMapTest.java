@@ -52,7 +52,8 @@ class StackMapTest {
     for (Stack stack : plan().stacks()) {
       assertThat(texts).contains(stack.spot().id()).containsAll(stack.bundleIds());
     }
-    assertThat(texts).contains("S1", "W1", "W6", "M2", "big oak", "stair opening", "crew lane");
+    assertThat(texts)
+        .contains("S1", "W1", "W6", "M2", "big oak", "stair opening", "crew lane", "front steps");
     assertThat(texts).contains("yard west, 1500 psf");
   }
 
