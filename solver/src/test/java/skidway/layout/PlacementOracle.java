@@ -65,6 +65,11 @@ final class PlacementOracle {
                 m ->
                     lineGap(stack, List.of(m.at(), m.at()))
                         >= settings.get(Setting.MACHINE_STAND_ROOM) - slackM)
+        && site.machine().stands().stream()
+            .allMatch(
+                m ->
+                    lineGap(stack, List.of(m.at(), m.at()))
+                        >= settings.get(Setting.MACHINE_STAND_ROOM) - slackM)
         && site.keepClears().stream()
             .allMatch(
                 k ->
