@@ -15,9 +15,14 @@ record ChosenPlan(Job job, Path file, Plan plan) {
     Path file =
         named != null
             ? named
-            : PlanFiles.newest(job.folder()).orElseThrow(() ->
+            : PlanFiles.newest(job.folder())
+                .orElseThrow(
+                    () ->
                         new BadUsage(
-                            folder + " has no plan yet. Way out: run 'stage " + folder + "' first."));
+                            folder
+                                + " has no plan yet. Way out: run 'stage "
+                                + folder
+                                + "' first."));
     Plan plan = PlanFiles.read(file, job.task());
     if (!plan.inputs().equals(job.fingerprint())) {
       screen.say("The job's files have changed since %s was planned.", file.getFileName());

@@ -1,6 +1,7 @@
 package skidway.sheet;
 
 import java.util.Optional;
+import skidway.limits.AreaLoad;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
 import skidway.timber.Bundle;
@@ -10,24 +11,20 @@ import skidway.timber.Bundle;
  * bundle with the reach of the bearers; a rack's over its whole footprint.
  */
 final class FloorLoad {
-  private static final double GRAVITY = 9.80665;
-  private static final double KILO = 1000;
-
   private FloorLoad() {}
 
   static Optional<Double> kpa(StackView stack, Settings settings) {
-    double weightKn = stack.massKg() * GRAVITY / KILO;
     if (stack.rack()) {
-      return Optional.of(weightKn / stack.spot().footprint().areaM2());
+      return Optional.of(AreaLoad.kpa(stack.massKg(), stack.spot().footprint().areaM2()));
     }
     return stack.tiers().stream()
         .findFirst()
         .flatMap(Tier::bundle)
-        .map(lowest -> weightKn / areaM2(lowest, settings));
+        .map(lowest -> AreaLoad.kpa(stack.massKg(), areaM2(lowest, settings)));
   }
 
   private static double areaM2(Bundle lowest, Settings settings) {
     double reachM = settings.get(Setting.BEARER_REACH);
-    return lowest.lengthM() * (lowest.widthM() + 2 * reachM);
+    return AreaLoad.bearingM2(lowest.lengthM(), lowest.widthM(), reachM);
   }
 }

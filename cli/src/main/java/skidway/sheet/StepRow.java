@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import skidway.limits.Bearers;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;

@@ -13,9 +13,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Takes every demo job all the way with the defaults and compares all that is said and written with
- * what is kept in its {@code expected} folder. It runs under a Turkish locale, where careless upper and
- * lower case or decimal commas would show. After a change run with {@code -Dskidway.update=true} and
- * read the difference.
+ * what is kept in its {@code expected} folder. It runs under a Turkish locale, where careless upper
+ * and lower case or decimal commas would show. After a change run with {@code
+ * -Dskidway.update=true} and read the difference.
  */
 class GoldenTest {
   static List<String> jobs() throws IOException {

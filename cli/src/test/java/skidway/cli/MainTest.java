@@ -67,12 +67,12 @@ class MainTest {
     quickly("stage", job);
     assertThat(job.resolve("plans/001.json")).hasContent(first);
     String second = Files.readString(job.resolve("plans/002.json"));
-    assertThat(second).contains("\"revision\" : 2");
+    assertThat(second).contains("\"revision\": 2");
     assertThat(withoutLabels(second)).isEqualTo(withoutLabels(first));
   }
 
   private static String withoutLabels(String plan) {
-    return plan.replaceAll("\"(revision|previous)\" : [^\n]*", "");
+    return plan.replaceAll("\"(revision|previous)\": [^\n]*", "");
   }
 
   @Test

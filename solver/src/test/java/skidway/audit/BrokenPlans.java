@@ -104,7 +104,7 @@ final class BrokenPlans {
   }
 
   private static Case besideTheTruck() {
-    Spot spot = spot("Y1", "yard", 18, 3.45, 4, 0.9);
+    Spot spot = spot("Y1", "yard", 14, 3.45, 4, 0.9);
     return one(aSite().yards(new Yard("yard", Outline.box(5, 0.5, 30, 12), 70)), spot, B1);
   }
 

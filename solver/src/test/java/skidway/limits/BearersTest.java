@@ -1,4 +1,4 @@
-package skidway.sheet;
+package skidway.limits;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

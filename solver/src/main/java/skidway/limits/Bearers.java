@@ -1,4 +1,4 @@
-package skidway.sheet;
+package skidway.limits;
 
 /**
  * How many bearers a bundle lies on, and how far apart. Common practice: one near each end, the
@@ -8,9 +8,9 @@ package skidway.sheet;
  * @param spacingM from the middle of one bearer to the next
  * @param endM from the bundle's end to the middle of the first bearer
  */
-record Bearers(int count, double spacingM, double endM) {
+public record Bearers(int count, double spacingM, double endM) {
   /** Common practice: 4 ft. */
-  static final double MOST_SPACING_M = 1.2192;
+  public static final double MOST_SPACING_M = 1.2192;
 
   /** Common practice: 1 ft in from the end of a long bundle. */
   private static final double END_M = 0.3048;
@@ -20,7 +20,8 @@ record Bearers(int count, double spacingM, double endM) {
 
   private static final double TOLERANCE_M = 0.001;
 
-  static Bearers under(double bundleLengthM) {
+  /** Bearers under a bundle of a length. */
+  public static Bearers under(double bundleLengthM) {
     double endM = Math.min(END_M, bundleLengthM * END_SHARE);
     double between = bundleLengthM - 2 * endM;
     int gaps = (int) Math.max(1, Math.ceil((between - TOLERANCE_M) / MOST_SPACING_M));
