@@ -47,7 +47,7 @@ final class Names {
     }
     for (TruckStand stand : task.site().truckStands()) {
       String name = Stands.name(task, stand);
-      if (!Stands.holds(name, stand, frame)) {
+      if (!Stands.holds(name, stand, task.site().machine(), frame)) {
         Label label = new Label(Lettering.wrapped(name, LINE), STRONG);
         around(label, Box.of(frame.at(stand.area().outline())));
       }

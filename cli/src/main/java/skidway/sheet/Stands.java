@@ -1,8 +1,10 @@
 package skidway.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import skidway.plan.Task;
 import skidway.site.Footprint;
+import skidway.site.Machine;
 import skidway.site.MachineStand;
 import skidway.site.Point;
 import skidway.site.TruckStand;
@@ -68,7 +70,7 @@ final class Stands {
         "0.3");
     String name = name(task, stand);
     drawing.hint(name);
-    if (holds(name, stand, frame)) {
+    if (holds(name, stand, task.site().machine(), frame)) {
       Footprint bed = bed(stand);
       PagePoint at = frame.at(bed.centre());
       double angle = Alongside.angleDeg(bed.headingDeg());
@@ -77,10 +79,15 @@ final class Stands {
     drawing.close();
   }
 
-  /** Whether the truck's bed on paper has room for its name. */
-  static boolean holds(String name, TruckStand stand, Frame frame) {
+  /** Whether the truck's bed on paper has room for its name, a crane on the truck considered. */
+  static boolean holds(String name, TruckStand stand, Machine machine, Frame frame) {
     Footprint bed = bed(stand);
-    return NAME.widthMm(name) + 1.6 <= frame.mm(bed.lengthM())
+    Box taken = Box.of(frame.at(bed.outline())).grown(DIAMOND);
+    boolean crane =
+        machine.stands().stream()
+            .anyMatch(s -> taken.nearest(frame.at(s.at())).equals(frame.at(s.at())));
+    return !crane
+        && NAME.widthMm(name) + 1.6 <= frame.mm(bed.lengthM())
         && NAME.sizeMm() * Lettering.LINE <= frame.mm(bed.widthM());
   }
 
@@ -105,6 +112,7 @@ final class Stands {
             .map(LoadNames::of)
             .toList();
     String who = loads.isEmpty() ? "" : ": " + String.join(", ", loads);
-    return "truck " + stand.id() + who;
+    boolean said = stand.id().toLowerCase(Locale.ROOT).startsWith("truck");
+    return (said ? "" : "truck ") + stand.id() + who;
   }
 }

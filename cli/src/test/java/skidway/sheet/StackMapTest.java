@@ -12,7 +12,14 @@ import org.w3c.dom.Element;
 import skidway.plan.Plan;
 import skidway.plan.Stack;
 import skidway.plan.Task;
+import skidway.site.ChartRow;
+import skidway.site.Machine;
+import skidway.site.MachineStand;
+import skidway.site.Point;
+import skidway.site.Site;
 import skidway.site.Wall;
+import skidway.testkit.SiteBuilder;
+import skidway.testkit.Tasks;
 
 class StackMapTest {
   private static final String SAMPLE = StackMap.svg(task(), plan(), "a1b2c3d4e5f6", Paper.LYING);
@@ -81,6 +88,33 @@ class StackMapTest {
     noOverlap(StackMap.siteOnly(task(), Paper.LYING));
     noOverlap(StackMap.svg(UglySite.task(40), UglySite.plan(40), "", Paper.LYING));
     noOverlap(StackMap.svg(task(), plan(), "", new Paper(180, 260)));
+  }
+
+  @Test
+  void aCraneOnTheTruckDoesNotCoverTheTrucksName() throws Exception {
+    Site site =
+        SiteBuilder.aSite()
+            .machine(
+                new Machine(
+                    "crane",
+                    List.of(new MachineStand("M", new Point(18, 2))),
+                    List.of(new ChartRow(30, 3000))))
+            .build();
+    String svg = StackMap.siteOnly(Tasks.task(site), Paper.LYING);
+    Box diamond =
+        SvgText.elements(SvgText.parse(svg), "circle").stream()
+            .filter(c -> c.getAttribute("r").equals("0.75"))
+            .map(c -> new PagePoint(number(c, "cx"), number(c, "cy")))
+            .map(at -> Box.around(at, 2 * Stands.DIAMOND, 2 * Stands.DIAMOND))
+            .findFirst()
+            .orElseThrow();
+    assertThat(SvgText.all(SvgText.parse(svg)))
+        .anyMatch(t -> t.text().equals("truck"))
+        .allMatch(t -> t.box().overlap(diamond) == 0, "clear of the stand");
+  }
+
+  private static double number(Element element, String name) {
+    return Double.parseDouble(element.getAttribute(name));
   }
 
   @Test
