@@ -50,6 +50,7 @@ final class AuditCommand implements Callable<Integer> {
     }
     screen.result("");
     screen.results(MarginTable.of(report.margins(), task.figures()).lines());
+    screen.results(ChangedLimits.lines(task));
     report.remarks().forEach(remark -> screen.result("Note: %s", remark));
     screen.caution();
     return report.clean() ? ExitCode.FINE : ExitCode.BROKEN_RULE;

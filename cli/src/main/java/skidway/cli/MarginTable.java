@@ -2,9 +2,8 @@ package skidway.cli;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import skidway.plan.Margin;
-import skidway.rules.Setting;
+import skidway.rules.Rule;
 import skidway.units.Figures;
 
 /** Shows how near a plan comes to each limit. */
@@ -21,13 +20,13 @@ final class MarginTable {
           (margin.atLeast() ? "at least " : "")
               + figures.of(margin.rule().measure(), margin.limit()),
           margin.limit() == 0 ? "-" : String.format(Locale.ROOT, "%.0f %%", 100 * margin.share()),
-          margin.rule().source());
+          source(margin.rule()));
     }
     return table;
   }
 
-  /** The settings of a rule as words, for listings. */
-  static String settings(List<Setting> settings) {
-    return settings.stream().map(Setting::key).collect(Collectors.joining(", "));
+  /** The first clause of a rule's source; the rules command shows all of it. */
+  private static String source(Rule rule) {
+    return rule.source().split("[;,] ", 2)[0];
   }
 }

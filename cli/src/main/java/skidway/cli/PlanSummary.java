@@ -48,6 +48,7 @@ final class PlanSummary {
     lines.add("");
     lines.add("Tightest margins");
     lines.addAll(margins().lines());
+    lines.addAll(ChangedLimits.lines(task));
     if (!plan.unplaced().isEmpty()) {
       lines.add("");
       lines.add("Without a spot");

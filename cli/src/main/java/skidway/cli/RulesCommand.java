@@ -63,15 +63,7 @@ final class RulesCommand implements Callable<Integer> {
     screen.result("  Source: %s.", rule.source());
     for (Setting setting : rule.settings()) {
       String value = figures.of(setting.measure(), settings.get(setting));
-      String changed =
-          settings
-              .change(setting)
-              .map(
-                  c ->
-                      " instead of "
-                          + figures.of(setting.measure(), setting.defaultSi())
-                          + (c.reason().isEmpty() ? "" : ": " + c.reason()))
-              .orElse("");
+      String changed = ChangedLimits.change(setting, settings, figures).orElse("");
       screen.result("  - %s = %s%s", setting.key(), value, changed);
       screen.result("    %s (%s)", setting.source(), setting.flag().words());
     }
