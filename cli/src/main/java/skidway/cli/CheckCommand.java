@@ -40,6 +40,7 @@ final class CheckCommand implements Callable<Integer> {
     Job job = JobReader.read(folder);
     job.remarks().forEach(remark -> screen.say("%s", remark.text()));
     Task task = job.task();
+    GivenSpotRemarks.lines(task).forEach(line -> screen.say("%s", line));
     Figures figures = task.figures();
     List<Bundle> bundles = task.delivery().bundles();
     screen.result(

@@ -39,6 +39,7 @@ final class DemoCommand implements Callable<Integer> {
     int check = CheckCommand.check(screen, house);
     screen.result("");
     int stage = StageCommand.stage(screen, stop, house, limits);
+    stop.disarm();
     screen.result("");
     int audit = AuditCommand.audit(screen, house, null);
     screen.result("");

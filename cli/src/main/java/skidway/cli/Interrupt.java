@@ -31,7 +31,7 @@ final class Interrupt {
   }
 
   private void pressAndWait() {
-    if (finished.getCount() == 0) {
+    if (finished.getCount() == 0 || !stop.armed()) {
       return;
     }
     stop.press();

@@ -97,18 +97,27 @@ final class PlanSummary {
     if (best.placed() < placed) {
       return String.format(
           Locale.ROOT,
-          "Without a plan no more than %d bundles find a legal spot (%s).",
+          "Without a plan no more than %d bundles find a legal spot ('%s').",
           best.placed(),
           best.name());
     }
     if (best.placed() > placed) {
       return String.format(
-          Locale.ROOT, "%s places more bundles, but its paths were not checked.", best.name());
+          Locale.ROOT,
+          "'%s' places more bundles, but nobody checked that it can be walked through.",
+          best.name());
     }
     double saved = best.effort().totalS() - plan.effort().totalS();
+    if (saved < 0) {
+      return String.format(
+          Locale.ROOT,
+          "Takes %s more than '%s', which is not held to open paths and places to wait.",
+          figures.hours(-saved),
+          best.name());
+    }
     return String.format(
         Locale.ROOT,
-        "Saves %s, %.0f %% of what the better of the two takes (%s).",
+        "Saves %s, %.0f %% of what the better of the two takes ('%s').",
         figures.hours(saved),
         100 * saved / best.effort().totalS(),
         best.name());

@@ -1,16 +1,19 @@
 package skidway.cli;
 
 import java.nio.file.Path;
-import java.util.Locale;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import skidway.audit.Audit;
+import skidway.audit.AuditReport;
 import skidway.job.OutFiles;
 import skidway.job.PlanFiles;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.rules.Rule;
 import skidway.sheet.Packet;
 import skidway.sheet.Paper;
 import skidway.sheet.StackMap;
@@ -45,18 +48,30 @@ final class PrintCommand implements Callable<Integer> {
     Task task = chosen.job().task();
     Plan plan = chosen.plan();
     String fingerprint = PlanFiles.fingerprint(chosen.file());
+    AuditReport audit = Audit.of(task, plan);
+    String stem = chosen.file().getFileName().toString().replaceFirst("\\.json$", "");
     Path map =
         OutFiles.write(
             chosen.job().folder(),
-            String.format(Locale.ROOT, "map-%03d.svg", plan.revision()),
+            "map-" + stem + ".svg",
             StackMap.svg(task, plan, fingerprint, Paper.LYING));
     Path packet =
         OutFiles.write(
             chosen.job().folder(),
-            String.format(Locale.ROOT, "packet-%03d.html", plan.revision()),
-            Packet.html(task, plan, fingerprint));
+            "packet-" + stem + ".html",
+            Packet.html(task, plan, fingerprint, broken(audit)));
     screen.result("Map and unloading sheet: %s", packet);
     screen.result("Map alone: %s", map);
-    return ExitCode.FINE;
+    if (!audit.clean()) {
+      screen.say("The audit finds broken rules in this plan; the packet says so.");
+    }
+    return audit.clean() ? ExitCode.FINE : ExitCode.BROKEN_RULE;
+  }
+
+  private static List<String> broken(AuditReport audit) {
+    return audit.findings().stream()
+        .filter(finding -> finding.rule() != Rule.PLACED)
+        .map(finding -> finding.rule().id() + ": " + finding.sentence())
+        .toList();
   }
 }

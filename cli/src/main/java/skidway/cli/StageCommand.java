@@ -6,10 +6,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import skidway.Planner;
+import skidway.audit.AuditReport;
+import skidway.audit.Finding;
 import skidway.job.Job;
 import skidway.job.JobReader;
 import skidway.job.PlanFiles;
-import skidway.plan.Plan;
+import skidway.rules.Rule;
 import skidway.staging.SearchLimits;
 import skidway.staging.StopButton;
 
@@ -39,19 +41,33 @@ final class StageCommand implements Callable<Integer> {
 
   static int stage(Screen screen, StopButton stop, Path folder, SearchLimits limits) {
     Job job = JobReader.read(folder);
+    job.remarks().forEach(remark -> screen.say("%s", remark.text()));
+    GivenSpotRemarks.lines(job.task()).forEach(line -> screen.say("%s", line));
     ProgressLine progress = new ProgressLine(screen, job.task().figures());
     screen.say(
         "Staging %s. Interrupt to stop; the best plan so far is kept.", job.task().jobName());
-    Plan plan = Planner.plan(job, limits, progress, stop);
+    stop.arm();
+    Planner.Planned planned = Planner.plan(job, limits, progress, stop);
     progress.end();
-    Path file = PlanFiles.write(job.folder(), plan);
-    new PlanSummary(job.task(), plan).lines().forEach(screen.results()::println);
+    Path file = PlanFiles.write(job.folder(), planned.plan());
+    new PlanSummary(job.task(), planned.plan()).lines().forEach(screen.results()::println);
+    tellBrokenRules(screen, planned.audit());
     screen.caution();
     screen.result("");
     screen.result("Plan %s written.", file);
     if (stop.pressed()) {
       screen.say("Stopped early: this plan depends on how far the search had come.");
     }
-    return plan.unplaced().isEmpty() ? ExitCode.FINE : ExitCode.BROKEN_RULE;
+    screen.results().flush();
+    return planned.audit().clean() ? ExitCode.FINE : ExitCode.BROKEN_RULE;
+  }
+
+  /** Bundles without a spot are told already; anything else should never be found, and is told. */
+  private static void tellBrokenRules(Screen screen, AuditReport audit) {
+    for (Finding finding : audit.findings()) {
+      if (finding.rule() != Rule.PLACED) {
+        screen.result("The audit finds %s: %s", finding.rule().id(), finding.sentence());
+      }
+    }
   }
 }

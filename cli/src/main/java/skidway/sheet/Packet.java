@@ -16,8 +16,9 @@ public final class Packet {
    * The page.
    *
    * @param fingerprint of the plan, so that an outdated print is found out
+   * @param brokenRules what an audit found wrong with the plan, a sentence each
    */
-  public static String html(Task task, Plan plan, String fingerprint) {
+  public static String html(Task task, Plan plan, String fingerprint, List<String> brokenRules) {
     RunningHead head = new RunningHead(plan.jobName(), plan.revision(), fingerprint);
     List<StackView> stacks = StackView.of(task, plan);
     Markup page = new Markup();
@@ -27,6 +28,7 @@ public final class Packet {
     page.open("style").verbatim(PageStyle.css()).close().close().line().open("body").line();
     PageTop.write(page, task, plan, head);
     page.open("main").line();
+    BrokenRules.write(page, brokenRules);
     MapSection.write(page, StackMap.svg(task, plan, fingerprint, Paper.LYING));
     Cautions.write(page, task.site().machine());
     UnloadingSheet.write(page, task, plan, head);

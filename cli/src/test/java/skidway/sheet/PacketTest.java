@@ -14,7 +14,7 @@ import skidway.plan.StepKind;
 
 class PacketTest {
   private static final String PAGE =
-      Packet.html(SampleHouse.task(), SampleHouse.plan(), "a1b2c3d4e5f60718");
+      Packet.html(SampleHouse.task(), SampleHouse.plan(), "a1b2c3d4e5f60718", List.of());
 
   private static Document parse(String page) throws Exception {
     return SvgText.parse(page.substring(page.indexOf("<html")));
@@ -70,7 +70,9 @@ class PacketTest {
 
   @Test
   void spitefulNamesStayText() throws Exception {
-    String page = Packet.html(UglySite.task(3), UglySite.plan(3), "<f>");
+    String page =
+        Packet.html(
+            UglySite.task(3), UglySite.plan(3), "<f>", List.of("<script>alert(1)</script>"));
     assertThat(page).doesNotContain("<script", "<b>W</b>", "\u0001");
     assertThat(page).contains("&lt;script&gt;alert(&#39;x&#39;)&lt;/script&gt; &amp; &quot;Söhne");
     assertThat(SvgText.elements(parse(page), "script")).isEmpty();
@@ -93,7 +95,8 @@ class PacketTest {
     try {
       for (String tag : List.of("tr-TR", "de-DE", "ar-EG")) {
         Locale.setDefault(Locale.forLanguageTag(tag));
-        assertThat(Packet.html(SampleHouse.task(), SampleHouse.plan(), "a1b2c3d4e5f60718"))
+        assertThat(
+                Packet.html(SampleHouse.task(), SampleHouse.plan(), "a1b2c3d4e5f60718", List.of()))
             .as(tag)
             .isEqualTo(PAGE);
       }
@@ -104,7 +107,7 @@ class PacketTest {
 
   @Test
   void oneBundleIsEnough() throws Exception {
-    String page = Packet.html(UglySite.task(1), UglySite.plan(1), "");
+    String page = Packet.html(UglySite.task(1), UglySite.plan(1), "", List.of());
     assertThat(parse(page).getDocumentElement().getTagName()).isEqualTo("html");
     assertThat(page).contains("not saved");
   }

@@ -20,6 +20,7 @@ final class StackRules {
       if (!stack.rack()) {
         fitsSpot(stack);
         stackHeight(stack);
+        stackTiers(stack);
         tierSupport(stack);
       }
     }
@@ -51,6 +52,15 @@ final class StackRules {
         heightM,
         scene.setting(Setting.STACK_HEIGHT),
         height -> stack.name() + " is " + height + " high with its bearers");
+  }
+
+  private void stackTiers(Standing stack) {
+    ledger.most(
+        Rule.STACK_TIERS,
+        stack.id(),
+        stack.bundles().size(),
+        scene.setting(Setting.STACK_TIERS),
+        tiers -> stack.name() + " has " + tiers + " tiers");
   }
 
   private void tierSupport(Standing stack) {

@@ -19,6 +19,7 @@ final class SettingRange {
               Measure.LENGTH,
               0.1,
               HIGHEST_STACK_M);
+      case STACK_TIERS -> new Bounds.Range(words, Measure.COUNT, 1, 12);
       // These widen into areas that people stand or walk on, so they are above 0.
       case OPEN_STRIP, WALK_WIDTH, RACK_PIECE_LENGTH ->
           new Bounds.Range(words, Measure.LENGTH, 0.1, 10);

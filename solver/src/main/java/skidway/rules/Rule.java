@@ -22,7 +22,8 @@ public enum Rule {
   INSIDE_ZONE(
       "insideZone",
       Level.HARD,
-      "A spot and its open strip lie wholly on one deck or yard, the stack back from the deck's edge.",
+      "A stack stands wholly on one deck or yard, back from a deck's edge; its open strip stays on the"
+          + " deck, or on open ground inside the site.",
       "29 CFR 1926.250(b)(1), exterior walls lower than the stack; 1926.250(a)(1), stable piles",
       Measure.LENGTH,
       Setting.DECK_EDGE_SETBACK),
@@ -90,6 +91,13 @@ public enum Rule {
       Measure.LENGTH,
       Setting.STACK_HEIGHT,
       Setting.BEARER_HEIGHT),
+  STACK_TIERS(
+      "stackTiers",
+      Level.HARD,
+      "A stack has no more tiers than the limit.",
+      "common practice",
+      Measure.COUNT,
+      Setting.STACK_TIERS),
   TIER_SUPPORT(
       "tierSupport",
       Level.HARD,

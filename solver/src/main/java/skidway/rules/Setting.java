@@ -14,6 +14,12 @@ public enum Setting {
       1.83,
       Flag.COMMON_PRACTICE,
       "top bundle within reach of hands; 29 CFR 1926.250(b)(8)(iv) never allows more than 16 ft by hand"),
+  STACK_TIERS(
+      "stackTiers",
+      Measure.COUNT,
+      8,
+      Flag.ASSUMPTION,
+      "more bundles over one another than a crew keeps apart; a search takes at most 12"),
   END_OVERHANG(
       "endOverhang",
       Measure.LENGTH,

@@ -102,7 +102,7 @@ final class Baselines {
       }
       List<Integer> order = new ArrayList<>(orders.get(spot));
       order.add(bundle);
-      return order.size() <= StackEvaluator.MOST_TIERS && priced(order, spot).legal();
+      return priced(order, spot).legal();
     }
 
     private StackCost priced(List<Integer> order, int spot) {

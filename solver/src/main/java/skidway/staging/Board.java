@@ -147,7 +147,7 @@ final class Board {
       carry += time.carryMs(piece, way);
     }
     carryMs[b][s] = carry;
-    Lifts.Lift lift = lifts.best(bundle, List.of(spot.footprint().centre())).orElseThrow();
+    Lifts.Lift lift = lifts.offTruck(bundle, spot.footprint().centre()).orElseThrow();
     placeMs[b][s] = carry + time.liftMs(lift.driveM()) + (rack[s] ? rackMs[b] : 0);
   }
 
@@ -161,6 +161,16 @@ final class Board {
   /** Whether two spots may not be used together. */
   boolean exclude(int spot, int other) {
     return excludesBit[spot].get(other);
+  }
+
+  /** Whether people find no way from a spot to all places of a bundle's pieces. */
+  boolean hasNoWay(int bundle, int spot) {
+    for (int pull : pulls[bundle]) {
+      if (Double.isInfinite(metres[spot][pull])) {
+        return true;
+      }
+    }
+    return false;
   }
 
   int bundleCount() {

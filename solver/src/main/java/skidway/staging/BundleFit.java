@@ -39,7 +39,7 @@ final class BundleFit {
     if (!lifts.reaches(spot.footprint().centre())) {
       refusals.add(Rule.MACHINE_REACH);
     } else {
-      boolean lifted = lifts.best(bundle, List.of(spot.footprint().centre())).isPresent();
+      boolean lifted = lifts.offTruck(bundle, spot.footprint().centre()).isPresent();
       refuse(!lifted, Rule.MACHINE_CAPACITY, refusals);
     }
     return refusals;

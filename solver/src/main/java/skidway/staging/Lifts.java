@@ -11,7 +11,7 @@ import skidway.timber.Bundle;
 
 /** Chooses the stand from which the machine puts a bundle down: the one with the shortest drive. */
 final class Lifts {
-  /** A stand, the distance driven to it from the truck, and the reach from it, metres. */
+  /** A stand, the distance driven to it, and the reach from it, metres. */
   record Lift(MachineStand stand, double driveM, double reachM, double capacityKg) {}
 
   private final Task task;
@@ -22,9 +22,19 @@ final class Lifts {
     this.machine = task.site().machine();
   }
 
-  /** The best lift of a mass onto all of some places from one stand, if there is any. */
-  Optional<Lift> best(Bundle bundle, List<Point> places) {
-    Point truck = truckOf(bundle);
+  /** The best lift of a bundle from its truck onto a place, if the machine can do it. */
+  Optional<Lift> offTruck(Bundle bundle, Point place) {
+    return best(bundle, truckOf(bundle), List.of(place));
+  }
+
+  /**
+   * The best lift of a bundle between two places from one stand, for a machine standing somewhere.
+   */
+  Optional<Lift> across(Bundle bundle, Point machineAt, Point from, Point to) {
+    return best(bundle, machineAt, List.of(from, to));
+  }
+
+  private Optional<Lift> best(Bundle bundle, Point machineAt, List<Point> places) {
     Lift best = null;
     for (MachineStand stand : machine.stands()) {
       double reach = 0;
@@ -32,7 +42,7 @@ final class Lifts {
         reach = Math.max(reach, stand.at().distanceTo(place));
       }
       double capacity = LoadChart.capacityKg(machine, reach);
-      double drive = truck.distanceTo(stand.at());
+      double drive = machineAt.distanceTo(stand.at());
       boolean better =
           best == null
               || drive < best.driveM() - 1e-9

@@ -26,37 +26,28 @@ final class Objection {
     if (occupancy.count(spot) == 0 && !occupancy.free(spot)) {
       return List.of(Rule.SPOTS_APART);
     }
+    int brokenBefore = occupancy.brokenRules();
     occupancy.put(bundle, spot);
-    boolean stackLegal = occupancy.stack(spot).legal();
-    boolean allLegal = occupancy.legal();
-    occupancy.take(bundle);
-    if (!stackLegal) {
-      return List.of(stackRule(bundle, spot));
+    List<Rule> rules = List.of();
+    if (!occupancy.stack(spot).legal()) {
+      rules = List.of(board.rack[spot] ? rackRule(spot) : occupancy.refusal(spot));
+    } else if (occupancy.brokenRules() > brokenBefore) {
+      rules = List.of(Rule.PATHS_OPEN);
     }
-    return allLegal ? List.of() : List.of(Rule.PATHS_OPEN);
+    occupancy.take(bundle);
+    return rules;
   }
 
-  private Rule stackRule(int bundle, int spot) {
-    double height = board.bundles.get(bundle).heightM() + board.bearerM;
-    double mass = board.massKg[bundle];
-    double floor = board.onEndM2[bundle];
+  private Rule rackRule(int spot) {
+    double massKg = 0;
+    double floorM2 = 0;
     for (int i = 0; i < occupancy.count(spot); i++) {
-      int member = occupancy.member(spot, i);
-      height += board.bundles.get(member).heightM() + board.bearerM;
-      mass += board.massKg[member];
-      floor += board.onEndM2[member];
+      massKg += board.massKg[occupancy.member(spot, i)];
+      floorM2 += board.onEndM2[occupancy.member(spot, i)];
     }
-    if (mass > board.massLimitKg[spot]) {
+    if (massKg > board.massLimitKg[spot]) {
       return Rule.SPOT_MASS;
     }
-    if (board.rack[spot]) {
-      return floor > board.rackFloorM2[spot] ? Rule.RACK_ROOM : Rule.ZONE_LOAD;
-    }
-    if (height > board.stackHeightM) {
-      return Rule.STACK_HEIGHT;
-    }
-    return occupancy.evaluator().supportsInSomeOrder(bundle, spot, occupancy)
-        ? Rule.ZONE_LOAD
-        : Rule.TIER_SUPPORT;
+    return floorM2 > board.rackFloorM2[spot] ? Rule.RACK_ROOM : Rule.ZONE_LOAD;
   }
 }

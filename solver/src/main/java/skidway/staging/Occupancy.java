@@ -2,6 +2,7 @@ package skidway.staging;
 
 import java.util.Arrays;
 import java.util.List;
+import skidway.rules.Rule;
 
 /**
  * A plan in the making: who lies on which spot, what it costs, and how many rules it breaks.
@@ -201,8 +202,9 @@ final class Occupancy {
     return stacks[spot];
   }
 
-  StackEvaluator evaluator() {
-    return evaluator;
+  /** The rule that the bundles on a stack spot break together. */
+  Rule refusal(int spot) {
+    return evaluator.refusal(members[spot], count[spot], spot);
   }
 
   /** How many used spots exclude this one. */

@@ -28,30 +28,34 @@ public class Proposals implements MoveIteratorFactory<StagingSolution, Reassign>
   public Iterator<Reassign> createRandomMoveIterator(
       ScoreDirector<StagingSolution> director, Random random) {
     StagingSolution solution = director.getWorkingSolution();
-    return new Draws(Objects.requireNonNull(solution.live()), solution.ground().stop(), random);
+    return new Draws(Objects.requireNonNull(solution.live()), solution.ground(), random);
   }
 
   private static final class Draws implements Iterator<Reassign> {
     private final Occupancy live;
-    private final StopButton stop;
+    private final StagingSolution.Ground ground;
     private final Proposal proposal;
     private @Nullable Reassign drawn;
 
-    Draws(Occupancy live, StopButton stop, Random random) {
+    Draws(Occupancy live, StagingSolution.Ground ground, Random random) {
       this.live = live;
-      this.stop = stop;
+      this.ground = ground;
       this.proposal = new Proposal(live, random);
     }
 
     @Override
     public boolean hasNext() {
-      for (int i = 0; drawn == null && i < MOST_DRAWS && !stop.pressed(); i++) {
+      for (int i = 0; drawn == null && i < MOST_DRAWS && mayDraw(); i++) {
         Reassign move = proposal.draw();
         if (move.changes(live) && move.keepsRules(live)) {
           drawn = move;
         }
       }
       return drawn != null;
+    }
+
+    private boolean mayDraw() {
+      return !ground.stop().pressed() && ground.draws().draw();
     }
 
     @Override

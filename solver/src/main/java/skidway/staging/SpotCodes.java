@@ -30,12 +30,19 @@ import skidway.timber.Load;
 final class SpotCodes {
   private final Site site;
   private final Map<String, String> prefixes = new HashMap<>();
+  private final Set<String> taken = new HashSet<>();
 
   SpotCodes(Task task) {
     this.site = task.site();
-    Set<String> taken = new HashSet<>();
-    otherNames(task).map(SpotCodes::stem).forEach(taken::add);
-    site.zones().forEach(zone -> prefixes.put(zone.id(), prefix(zone.id(), taken)));
+    Set<String> stems = new HashSet<>();
+    otherNames(task)
+        .map(name -> name.toUpperCase(Locale.ROOT))
+        .forEach(
+            name -> {
+              taken.add(name);
+              stems.add(name.replaceAll("\\d+$", ""));
+            });
+    site.zones().forEach(zone -> prefixes.put(zone.id(), prefix(zone.id(), stems)));
   }
 
   /** Everything else on the sheet that has a name; a spot must not be mistaken for any of it. */
@@ -52,11 +59,6 @@ final class SpotCodes {
         .flatMap(names -> names);
   }
 
-  /** A name without the number at its end, in capitals. */
-  private static String stem(String name) {
-    return name.toUpperCase(Locale.ROOT).replaceAll("\\d+$", "");
-  }
-
   /** The used spots by number, under their codes. */
   Map<Integer, Spot> name(Board board, List<Integer> stacks, List<Integer> waiting) {
     Map<Integer, Spot> named = new LinkedHashMap<>();
@@ -68,7 +70,7 @@ final class SpotCodes {
       if (site.spots().isEmpty()) {
         String kind = spot.kind() == SpotKind.RACK ? "R" : waiting.contains(s) ? "X" : "";
         String stem = prefixes.get(spot.zoneId()) + kind;
-        spot = renamed(spot, stem + counters.merge(stem, 1, Integer::sum));
+        spot = renamed(spot, next(stem, counters));
       }
       named.put(s, spot);
     }
@@ -85,20 +87,28 @@ final class SpotCodes {
         .toList();
   }
 
-  private static String prefix(String zoneId, Set<String> taken) {
-    String letters = zoneId.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
+  private String next(String stem, Map<String, Integer> counters) {
+    String code = stem + counters.merge(stem, 1, Integer::sum);
+    return taken.add(code) ? code : next(stem, counters);
+  }
+
+  /**
+   * Letters only, so that the number behind it can be told apart; as few as make it the zone's own.
+   */
+  private static String prefix(String zoneId, Set<String> stems) {
+    String letters = zoneId.toUpperCase(Locale.ROOT).replaceAll("\\P{L}", "");
     String base = letters.isEmpty() ? "Z" : letters;
     for (int length = 1; length <= base.length(); length++) {
       String candidate = base.substring(0, length);
-      if (taken.add(candidate)) {
+      if (stems.add(candidate)) {
         return candidate;
       }
     }
-    String numbered = base;
-    for (int i = 2; !taken.add(numbered); i++) {
-      numbered = base + i + "-";
+    String longer = base;
+    for (char last = 'A'; !stems.add(longer); last = last == 'Z' ? 'A' : (char) (last + 1)) {
+      longer = last == 'A' ? longer + last : longer.substring(0, longer.length() - 1) + last;
     }
-    return numbered;
+    return longer;
   }
 
   private static Spot renamed(Spot spot, String id) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import skidway.limits.AreaLoad;
 import skidway.limits.Overhang;
+import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.timber.Bundle;
 
@@ -14,27 +15,29 @@ import skidway.timber.Bundle;
  * <p>What a bundle costs on top of others depends only on which others are beneath it: its pieces
  * needed later than the first piece needed from beneath are rehandled; if something beneath comes
  * off a truck later, it is set down first. So the cheapest order is a shortest path over subsets:
- * 2^k · k steps for k bundles, k at most {@value #MOST_TIERS}.
+ * 2^k · k steps for k bundles, k at most the limit of tiers.
  */
 final class StackEvaluator {
-  /** More tiers than any height limit lets through. */
-  static final int MOST_TIERS = 8;
-
   private static final long NEVER = Long.MAX_VALUE;
 
-  private record Key(long first, long second, int loadClass) {}
+  /** Orders remembered before all are forgotten; only memory depends on it. */
+  private static final int MOST_KNOWN = 400_000;
+
+  private record Key(long first, long second, long third, int loadClass) {}
 
   private final Board board;
-  private final boolean allowSetDown;
+  private final Waits waits;
+  private final int mostTiers;
   private final double endOverhangM;
   private final double sideOverhangM;
   private final double bearerReachM;
   private final double[] loadClasses;
   private final Map<Key, StackCost> known = new HashMap<>();
 
-  StackEvaluator(Board board, boolean allowSetDown) {
+  StackEvaluator(Board board, Waits waits) {
     this.board = board;
-    this.allowSetDown = allowSetDown;
+    this.waits = waits;
+    this.mostTiers = (int) board.task.settings().get(Setting.STACK_TIERS);
     this.endOverhangM = board.task.settings().get(Setting.END_OVERHANG);
     this.sideOverhangM = board.task.settings().get(Setting.SIDE_OVERHANG);
     this.bearerReachM = board.task.settings().get(Setting.BEARER_REACH);
@@ -49,20 +52,37 @@ final class StackEvaluator {
     if (k == 0) {
       return StackCost.EMPTY;
     }
-    if (k > MOST_TIERS) {
+    if (k > mostTiers || tooHigh(set, k) || !fitsMass(set, k, spot)) {
       return StackCost.ILLEGAL;
+    }
+    if (known.size() > MOST_KNOWN) {
+      known.clear();
+    }
+    return known.computeIfAbsent(key(set, k, spot), key -> search(set, k, spot, true, waits));
+  }
+
+  /** The rule that keeps a set of bundles from lying on a stack spot in any order. */
+  Rule refusal(int[] set, int k, int spot) {
+    if (k > mostTiers) {
+      return Rule.STACK_TIERS;
+    }
+    if (tooHigh(set, k)) {
+      return Rule.STACK_HEIGHT;
     }
     if (!fitsMass(set, k, spot)) {
-      return StackCost.ILLEGAL;
+      return Rule.SPOT_MASS;
     }
-    return known.computeIfAbsent(key(set, k, spot), key -> search(set, k, spot));
+    if (!search(set, k, spot, false, Waits.FREE).legal()) {
+      return Rule.TIER_SUPPORT;
+    }
+    return search(set, k, spot, true, Waits.FREE).legal() ? Rule.STEPS_BUILD : Rule.ZONE_LOAD;
   }
 
   /** What a stack costs in a given order, legal or not. */
   StackCost inOrder(int[] order, int k, int spot) {
     long rehandle = 0;
     long setDown = 0;
-    boolean legal = height(order, k) <= board.stackHeightM + 1e-9;
+    boolean legal = k <= mostTiers && !tooHigh(order, k);
     legal &= bears(order, k, order[0], spot) && fitsMass(order, k, spot);
     for (int i = 1; i < k; i++) {
       int firstPull = Integer.MAX_VALUE;
@@ -78,10 +98,7 @@ final class StackEvaluator {
     return new StackCost(legal, Arrays.stream(order, 0, k).boxed().toList(), rehandle, setDown);
   }
 
-  private StackCost search(int[] set, int k, int spot) {
-    if (height(set, k) > board.stackHeightM + 1e-9) {
-      return StackCost.ILLEGAL;
-    }
+  private StackCost search(int[] set, int k, int spot, boolean loaded, Waits allowed) {
     int full = (1 << k) - 1;
     long[] cost = new long[full + 1];
     int[] top = new int[full + 1];
@@ -95,7 +112,8 @@ final class StackEvaluator {
         if ((below >> u & 1) == 1) {
           continue;
         }
-        long step = onTopOf(set, k, below, u, spot);
+        long step =
+            below == 0 ? lowest(set, k, u, spot, loaded) : onTopOf(set, k, below, u, allowed);
         int with = below | 1 << u;
         if (step != NEVER && cost[below] + step < cost[with]) {
           cost[with] = cost[below] + step;
@@ -114,13 +132,14 @@ final class StackEvaluator {
     return inOrder(order, k, spot);
   }
 
+  private long lowest(int[] set, int k, int u, int spot, boolean loaded) {
+    return !loaded || bears(set, k, set[u], spot) ? 0 : NEVER;
+  }
+
   /** Cost of laying one more bundle on those beneath, or NEVER if a rule forbids it. */
-  private long onTopOf(int[] set, int k, int below, int u, int spot) {
-    if (below == 0) {
-      return bears(set, k, set[u], spot) ? 0 : NEVER;
-    }
+  private long onTopOf(int[] set, int k, int below, int u, Waits allowed) {
     int firstPull = Integer.MAX_VALUE;
-    int lastOff = -1;
+    boolean waiting = false;
     for (int j = 0; j < k; j++) {
       if ((below >> j & 1) == 0) {
         continue;
@@ -128,30 +147,15 @@ final class StackEvaluator {
       if (!supports(set[j], set[u])) {
         return NEVER;
       }
-      firstPull = Math.min(firstPull, board.pulls[set[j]][0]);
-      lastOff = Math.max(lastOff, set[j]);
-    }
-    boolean waits = lastOff > set[u];
-    if (waits && !allowSetDown) {
-      return NEVER;
-    }
-    return rehandleMs(set[u], firstPull) + (waits ? board.time.liftMs(0) : 0);
-  }
-
-  /**
-   * Whether a bundle and those on a spot support each other in some order. If any order does,
-   * longest and widest first does, so one pass over all pairs is enough when lengths and widths
-   * agree.
-   */
-  boolean supportsInSomeOrder(int bundle, int spot, Occupancy occupancy) {
-    int k = occupancy.count(spot);
-    for (int i = 0; i < k; i++) {
-      int other = occupancy.member(spot, i);
-      if (!supports(other, bundle) && !supports(bundle, other)) {
-        return false;
+      if (set[j] > set[u]) {
+        if (!allowed.mayWaitFor(set[u], set[j])) {
+          return NEVER;
+        }
+        waiting = true;
       }
+      firstPull = Math.min(firstPull, board.pulls[set[j]][0]);
     }
-    return true;
+    return rehandleMs(set[u], firstPull) + (waiting ? board.time.liftMs(0) : 0);
   }
 
   private long rehandleMs(int bundle, int firstPullBeneath) {
@@ -187,25 +191,21 @@ final class StackEvaluator {
     return sum;
   }
 
-  private double height(int[] set, int k) {
+  private boolean tooHigh(int[] set, int k) {
     double sum = 0;
     for (int i = 0; i < k; i++) {
       sum += board.bundles.get(set[i]).heightM() + board.bearerM;
     }
-    return sum;
+    return sum > board.stackHeightM + 1e-9;
   }
 
-  /** Bundle numbers are below 65,536, so four of them fill a long. */
+  /** Bundle numbers are below 65,536, so four of them fill a long, and twelve a key. */
   private Key key(int[] set, int k, int spot) {
-    long first = 0;
-    long second = 0;
+    long[] packed = new long[3];
     for (int i = 0; i < k; i++) {
-      if (i < 4) {
-        first = first << 16 | set[i] + 1;
-      } else {
-        second = second << 16 | set[i] + 1;
-      }
+      packed[i / 4] = packed[i / 4] << 16 | (set[i] + 1);
     }
-    return new Key(first, second, Arrays.binarySearch(loadClasses, board.allowedKpa[spot]));
+    int loadClass = Arrays.binarySearch(loadClasses, board.allowedKpa[spot]);
+    return new Key(packed[0], packed[1], packed[2], loadClass);
   }
 }

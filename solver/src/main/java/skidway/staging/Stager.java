@@ -1,20 +1,16 @@
 package skidway.staging;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import skidway.plan.Baseline;
-import skidway.plan.Effort;
 import skidway.plan.Plan;
 import skidway.plan.Search;
-import skidway.plan.Stack;
-import skidway.plan.StepKind;
 import skidway.plan.Task;
-import skidway.plan.Unplaced;
 import skidway.site.Spot;
 
 /**
@@ -28,8 +24,16 @@ public final class Stager {
   /** Rounds of search, shut paths and search again before bundles are left without a spot. */
   private static final int MOST_REPAIRS = 40;
 
-  /** A repair run's share of the calculations of the main run. */
-  private static final int REPAIR_SHARE = 10;
+  /**
+   * A repair run has this share of the calculations of the main run, all together twice as many.
+   */
+  private static final int REPAIR_SHARE = 20;
+
+  /** Repairs that still try to keep set-downs; after them no bundle may wait for another. */
+  private static final int REPAIRS_WITH_WAITS = 20;
+
+  /** Spots tried for each bundle that repairs have left without one. */
+  private static final int LAST_TRIES = 40;
 
   private final Board board;
   private final SearchLimits limits;
@@ -38,7 +42,8 @@ public final class Stager {
   private final StopButton stop;
   private final EnvironmentMode mode;
   private final List<int[]> shutTogether = new ArrayList<>();
-  private boolean allowSetDown = true;
+  private Waits waits = Waits.FREE;
+  private StackEvaluator evaluator;
 
   private Stager(
       Board board,
@@ -53,6 +58,7 @@ public final class Stager {
     this.watcher = watcher;
     this.stop = stop;
     this.mode = mode;
+    this.evaluator = new StackEvaluator(board, waits);
   }
 
   /**
@@ -77,25 +83,26 @@ public final class Stager {
   }
 
   private Plan plan() {
-    StagingSolution.Ground ground = ground();
+    StagingSolution.Ground ground = ground(limits.calculations());
     List<Baseline> baselines = new Baselines(ground).all();
     Occupancy occupancy = ground.empty();
     new RegretInsertion(occupancy).fill();
     improve(occupancy, limits.calculations());
     Occupancy sound = makeSound(occupancy);
-    List<Unloading.Lift> lifts = Unloading.of(sound).orElseThrow();
-    return written(sound, lifts, baselines);
+    placeWhatIsLeft(sound);
+    Search search = new Search(limits.seed(), limits.calculations(), stop.pressed());
+    return new PlanWriter(sound, Unloading.of(sound).lifts()).plan(search, baselines);
   }
 
-  private StagingSolution.Ground ground() {
+  private StagingSolution.Ground ground(long calculations) {
     return new StagingSolution.Ground(
-        board, new StackEvaluator(board, allowSetDown), List.copyOf(shutTogether), stop);
+        board, evaluator, List.copyOf(shutTogether), stop, new DrawBudget(calculations));
   }
 
   private void improve(Occupancy occupancy, long calculations) {
     int delivered = board.bundleCount();
     int[] best =
-        new Annealing(ground(), mode)
+        new Annealing(ground(calculations), mode)
             .improve(
                 occupancy.snapshot(),
                 limits.seed(),
@@ -111,56 +118,109 @@ public final class Stager {
    */
   private Occupancy makeSound(Occupancy first) {
     Occupancy occupancy = first;
-    for (int round = 0; ; round++) {
-      boolean sound = learn(occupancy);
-      if (sound) {
-        return occupancy;
-      }
-      Occupancy next = ground().empty();
+    for (int round = 0; !isSound(occupancy); round++) {
+      learn(occupancy, round);
+      Occupancy next = ground(1).empty();
       next.restore(occupancy.snapshot());
       dropOffenders(next);
       if (round < MOST_REPAIRS) {
         new RegretInsertion(next).fill();
-        improve(next, limits.calculations() / REPAIR_SHARE);
+        improve(next, Math.max(1, limits.calculations() / REPAIR_SHARE));
       }
       occupancy = next;
     }
+    return occupancy;
   }
 
-  /** Whether the plan is sound; if not, what is wrong with it is forbidden from now on. */
-  private boolean learn(Occupancy occupancy) {
+  private boolean isSound(Occupancy occupancy) {
+    return paths.shutBy(usedSpots(occupancy)).isEmpty() && Unloading.of(occupancy).complete();
+  }
+
+  private void learn(Occupancy occupancy, int round) {
     Map<String, Integer> byId = new HashMap<>();
-    List<Spot> used = new ArrayList<>();
-    for (int s : used(occupancy)) {
-      byId.put(board.spots.get(s).id(), s);
-      used.add(board.spots.get(s));
-    }
-    List<List<String>> shut = paths.shutBy(used);
-    for (List<String> together : shut) {
+    used(occupancy).forEach(s -> byId.put(board.spots.get(s).id(), s));
+    for (List<String> together : paths.shutBy(usedSpots(occupancy))) {
       shutTogether.add(together.stream().mapToInt(byId::get).toArray());
     }
-    boolean buildable = Unloading.of(occupancy).isPresent();
-    allowSetDown &= buildable;
-    return shut.isEmpty() && buildable;
+    int stranded = Unloading.of(occupancy).stranded();
+    if (stranded != Occupancy.NOWHERE) {
+      waits = round < REPAIRS_WITH_WAITS ? withoutWaitsOf(stranded, occupancy) : Waits.NONE;
+      evaluator = new StackEvaluator(board, waits);
+    }
   }
 
-  /**
-   * Takes bundles off until nothing forbidden is left: the last spot of a set, the top of a stack.
-   */
+  /** The stranded bundle may not wait again for those that belong under it in this stack. */
+  private Waits withoutWaitsOf(int stranded, Occupancy occupancy) {
+    List<Integer> order = occupancy.stack(occupancy.spotOf(stranded)).order();
+    Waits fewer = waits;
+    for (int beneath : order.subList(0, order.indexOf(stranded))) {
+      if (beneath > stranded) {
+        fewer = fewer.without(stranded, beneath);
+      }
+    }
+    return fewer;
+  }
+
+  /** Takes bundles off until nothing forbidden is left. */
   private void dropOffenders(Occupancy occupancy) {
     for (int[] together : shutTogether) {
       if (IntStream.of(together).allMatch(s -> occupancy.count(s) > 0)) {
-        int last = together[together.length - 1];
-        while (occupancy.count(last) > 0) {
-          occupancy.take(occupancy.member(last, 0));
+        int fewest =
+            IntStream.of(together)
+                .boxed()
+                .min(Comparator.comparingInt(occupancy::count))
+                .orElseThrow();
+        while (occupancy.count(fewest) > 0) {
+          occupancy.take(occupancy.member(fewest, 0));
         }
       }
     }
     for (int s : used(occupancy)) {
       while (!occupancy.stack(s).legal()) {
-        occupancy.take(occupancy.member(s, occupancy.count(s) - 1));
+        occupancy.take(occupancy.member(s, offender(occupancy, s)));
       }
     }
+  }
+
+  /** The bundle without which a stack would be legal, or else the last one off. */
+  private static int offender(Occupancy occupancy, int spot) {
+    int last = occupancy.count(spot) - 1;
+    for (int i = 0; i < last; i++) {
+      int bundle = occupancy.member(spot, i);
+      occupancy.take(bundle);
+      boolean legal = occupancy.stack(spot).legal();
+      occupancy.put(bundle, spot);
+      if (legal) {
+        return i;
+      }
+    }
+    return last;
+  }
+
+  /**
+   * Repairs may have left bundles without a spot; each takes the first one that keeps the plan
+   * sound.
+   */
+  private void placeWhatIsLeft(Occupancy occupancy) {
+    for (int b = 0; b < board.bundleCount(); b++) {
+      int tries = LAST_TRIES;
+      for (int i = 0; i < board.near[b].length && tries > 0; i++) {
+        if (occupancy.spotOf(b) != Occupancy.NOWHERE) {
+          break;
+        }
+        occupancy.put(b, board.near[b][i]);
+        if (occupancy.legal()) {
+          tries--;
+        }
+        if (!occupancy.legal() || !isSound(occupancy)) {
+          occupancy.take(b);
+        }
+      }
+    }
+  }
+
+  private List<Spot> usedSpots(Occupancy occupancy) {
+    return used(occupancy).stream().map(board.spots::get).toList();
   }
 
   private List<Integer> used(Occupancy occupancy) {
@@ -168,84 +228,5 @@ public final class Stager {
         .filter(s -> occupancy.count(s) > 0)
         .boxed()
         .toList();
-  }
-
-  private Plan written(Occupancy occupancy, List<Unloading.Lift> lifts, List<Baseline> baselines) {
-    List<Integer> used = used(occupancy);
-    List<Integer> waiting =
-        lifts.stream()
-            .filter(l -> l.kind() == StepKind.SET_DOWN)
-            .map(Unloading.Lift::to)
-            .distinct()
-            .toList();
-    Map<Integer, Spot> named = new SpotCodes(board.task).name(board, used, waiting);
-    List<Stack> stacks = new ArrayList<>();
-    named.forEach(
-        (s, spot) -> {
-          if (occupancy.count(s) > 0) {
-            stacks.add(new Stack(spot, bundleIds(occupancy, s)));
-          }
-        });
-    List<Unplaced> unplaced = new ArrayList<>();
-    WhyUnplaced why = new WhyUnplaced(occupancy);
-    for (int b = 0; b < board.bundleCount(); b++) {
-      if (occupancy.spotOf(b) == Occupancy.NOWHERE) {
-        unplaced.add(why.of(b));
-      }
-    }
-    return new Plan(
-        board.task.jobName(),
-        1,
-        "",
-        "",
-        new Search(limits.seed(), limits.calculations(), stop.pressed()),
-        stacks,
-        waiting.stream().map(named::get).toList(),
-        Unloading.steps(board, lifts, named),
-        new Reasons(occupancy, named).all(),
-        unplaced,
-        effort(occupancy, lifts),
-        baselines,
-        List.of());
-  }
-
-  private List<String> bundleIds(Occupancy occupancy, int spot) {
-    List<Integer> order =
-        board.rack[spot]
-            ? IntStream.range(0, occupancy.count(spot))
-                .mapToObj(i -> occupancy.member(spot, i))
-                .toList()
-            : occupancy.stack(spot).order();
-    return order.stream().map(b -> board.bundles.get(b).id()).toList();
-  }
-
-  /** Crew time of the plan as carried out, drives to waiting places included. */
-  private Effort effort(Occupancy occupancy, List<Unloading.Lift> lifts) {
-    Effort effort = Effort.NONE;
-    for (int s : used(occupancy)) {
-      for (int i = 0; i < occupancy.count(s); i++) {
-        Effort one = Efforts.ofBundle(board, occupancy.member(s, i), s);
-        effort = effort.plus(new Effort(one.carryS(), one.rehandleS(), 0, 0));
-      }
-      effort = effort.plus(new Effort(0, occupancy.stack(s).rehandleMs() / 1000.0, 0, 0));
-    }
-    return effort.plus(machineEffort(lifts));
-  }
-
-  private Effort machineEffort(List<Unloading.Lift> lifts) {
-    Map<Integer, Unloading.Lift> setDown = new HashMap<>();
-    Effort effort = Effort.NONE;
-    for (Unloading.Lift lift : lifts) {
-      if (lift.kind() == StepKind.LIFT_ON) {
-        Unloading.Lift before = Optional.ofNullable(setDown.get(lift.bundle())).orElseThrow();
-        double drive = before.machine().stand().at().distanceTo(lift.machine().stand().at());
-        effort = effort.plus(new Effort(0, 0, board.time.liftMs(drive) / 1000.0, 0));
-      } else {
-        setDown.put(lift.bundle(), lift);
-        effort =
-            effort.plus(new Effort(0, 0, 0, board.time.liftMs(lift.machine().driveM()) / 1000.0));
-      }
-    }
-    return effort;
   }
 }

@@ -15,7 +15,12 @@ import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftL
 @PlanningSolution(solutionCloner = StagingSolution.Cloner.class)
 class StagingSolution {
   /** What a search shares between all solutions it looks at. */
-  record Ground(Board board, StackEvaluator evaluator, List<int[]> shutTogether, StopButton stop) {
+  record Ground(
+      Board board,
+      StackEvaluator evaluator,
+      List<int[]> shutTogether,
+      StopButton stop,
+      DrawBudget draws) {
     Occupancy empty() {
       return new Occupancy(board, evaluator, shutTogether);
     }

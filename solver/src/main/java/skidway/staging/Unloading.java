@@ -39,15 +39,27 @@ final class Unloading {
     this.built = new int[board.spotCount()];
   }
 
-  /** The lifts in order, or nothing if some bundle would have to wait and there is no place to. */
-  static Optional<List<Lift>> of(Occupancy occupancy) {
+  /**
+   * The lifts in order.
+   *
+   * @param lifts as far as they go
+   * @param stranded the bundle that would have to wait and has no place to, or {@link
+   *     Occupancy#NOWHERE}
+   */
+  record Sequence(List<Lift> lifts, int stranded) {
+    boolean complete() {
+      return stranded == Occupancy.NOWHERE;
+    }
+  }
+
+  static Sequence of(Occupancy occupancy) {
     Unloading unloading = new Unloading(occupancy);
     for (int b = 0; b < occupancy.board.bundleCount(); b++) {
       if (occupancy.spotOf(b) != Occupancy.NOWHERE && !unloading.unload(b)) {
-        return Optional.empty();
+        return new Sequence(List.copyOf(unloading.lifts), b);
       }
     }
-    return Optional.of(List.copyOf(unloading.lifts));
+    return new Sequence(List.copyOf(unloading.lifts), Occupancy.NOWHERE);
   }
 
   private boolean unload(int bundle) {
@@ -70,25 +82,23 @@ final class Unloading {
 
   private void liftOn(int bundle, int spot) {
     int from = waitsAt.remove(bundle);
-    Lifts.Lift machine =
-        board
-            .lifts
-            .best(board.bundles.get(bundle), List.of(centre(from), centre(spot)))
-            .orElseThrow();
+    Lifts.Lift machine = across(bundle, lift(bundle, from), from, spot).orElseThrow();
     lifts.add(new Lift(StepKind.LIFT_ON, bundle, from, spot, ++built[spot], machine));
   }
 
   private boolean setDown(int bundle, int spot) {
     int best = Occupancy.NOWHERE;
-    long bestMs = Long.MAX_VALUE;
+    double shortestM = Double.POSITIVE_INFINITY;
     for (int s = 0; s < board.spotCount(); s++) {
-      if (!mayWaitAt(bundle, s, spot)) {
+      if (!mayWaitAt(bundle, s)) {
         continue;
       }
-      long ms = board.time.liftMs(lift(bundle, s).driveM());
-      if (ms < bestMs) {
+      Lifts.Lift down = lift(bundle, s);
+      Optional<Lifts.Lift> on = across(bundle, down, s, spot);
+      double driveM = down.driveM() + on.map(Lifts.Lift::driveM).orElse(Double.POSITIVE_INFINITY);
+      if (driveM < shortestM) {
         best = s;
-        bestMs = ms;
+        shortestM = driveM;
       }
     }
     if (best == Occupancy.NOWHERE) {
@@ -102,7 +112,7 @@ final class Unloading {
     return true;
   }
 
-  private boolean mayWaitAt(int bundle, int waiting, int stack) {
+  private boolean mayWaitAt(int bundle, int waiting) {
     if (board.rack[waiting]
         || occupancy.count(waiting) > 0
         || !occupancy.free(waiting)
@@ -110,17 +120,17 @@ final class Unloading {
         || waitsAt.containsValue(waiting)) {
       return false;
     }
-    for (int other : board.excludes[waiting]) {
-      if (waitingSpots.contains(other)) {
-        return false;
-      }
-    }
-    Bundle what = board.bundles.get(bundle);
-    return board.lifts.best(what, List.of(centre(waiting), centre(stack))).isPresent();
+    return waitingSpots.stream().noneMatch(other -> board.exclude(waiting, other));
   }
 
   private Lifts.Lift lift(int bundle, int spot) {
-    return board.lifts.best(board.bundles.get(bundle), List.of(centre(spot))).orElseThrow();
+    return board.lifts.offTruck(board.bundles.get(bundle), centre(spot)).orElseThrow();
+  }
+
+  /** The lift from a waiting place onto a stack, from where the machine set the bundle down. */
+  private Optional<Lifts.Lift> across(int bundle, Lifts.Lift down, int from, int to) {
+    return board.lifts.across(
+        board.bundles.get(bundle), down.stand().at(), centre(from), centre(to));
   }
 
   private Point centre(int spot) {

@@ -1,6 +1,7 @@
 package skidway.staging;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -40,27 +41,50 @@ final class WhyUnplaced {
     }
     Map<Rule, Integer> turnedAway = new EnumMap<>(Rule.class);
     Map<Rule, Integer> alone = new EnumMap<>(Rule.class);
+    int open = 0;
+    int noWay = 0;
     for (int s = 0; s < board.spotCount(); s++) {
       List<Rule> rules = objection.against(number, s);
+      open += rules.isEmpty() ? 1 : 0;
+      noWay += board.hasNoWay(number, s) ? 1 : 0;
       rules.forEach(rule -> turnedAway.merge(rule, 1, Integer::sum));
       if (rules.size() == 1) {
         alone.merge(rules.get(0), 1, Integer::sum);
       }
     }
-    Rule binds =
-        (alone.isEmpty() ? turnedAway : alone)
-            .entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .map(Map.Entry::getKey)
-                .orElse(Rule.SPOTS_APART);
-    String counts =
+    String sentence = who + ": " + counts(turnedAway, open, noWay);
+    return new Unplaced(
+        bundle.id(), open > 0 ? Rule.PATHS_OPEN : binding(turnedAway, alone), sentence);
+  }
+
+  private String counts(Map<Rule, Integer> turnedAway, int open, int noWay) {
+    if (open > 0) {
+      return String.format(
+          Locale.ROOT,
+          "%d of %d spots would take it, but with it there a path would be shut or a bundle would"
+              + " have no place to wait.",
+          open,
+          board.spotCount());
+    }
+    String rules =
         turnedAway.entrySet().stream()
             .map(e -> e.getKey().id() + " at " + e.getValue())
             .collect(Collectors.joining(", "));
-    return new Unplaced(
-        bundle.id(),
-        binds,
-        String.format(
-            Locale.ROOT, "%s: of %d spots none is left (%s).", who, board.spotCount(), counts));
+    String ways =
+        noWay > 0
+            ? String.format(
+                Locale.ROOT, " From %d of them there is no way on foot to its walls.", noWay)
+            : "";
+    return String.format(
+        Locale.ROOT, "of %d spots none is left (%s).%s", board.spotCount(), rules, ways);
+  }
+
+  /** Spots of another size say nothing about what keeps it off those that would fit. */
+  private static Rule binding(Map<Rule, Integer> turnedAway, Map<Rule, Integer> alone) {
+    Map<Rule, Integer> fitting = new EnumMap<>(alone);
+    fitting.keySet().removeAll(EnumSet.of(Rule.FITS_SPOT, Rule.RACK_LENGTH, Rule.RACK_ROOM));
+    Map<Rule, Integer> counted = fitting.isEmpty() ? alone : fitting;
+    return (counted.isEmpty() ? turnedAway : counted)
+        .entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey).orElseThrow();
   }
 }

@@ -61,6 +61,7 @@ final class BrokenPlans {
     cases.put(Rule.SPOTS_APART, two(spot("Y2", "yard", 14.7, 8, 4.5, 0.9)));
     cases.put(Rule.FITS_SPOT, one(aSite(), Y1, first().size(4.6, 0.6, 0.4).build()));
     cases.put(Rule.STACK_HEIGHT, one(aSite(), Y1, first().size(4, 0.6, 1.8).build()));
+    cases.put(Rule.STACK_TIERS, nineTiers());
     cases.put(Rule.TIER_SUPPORT, longOnShort());
     cases.put(Rule.SPOT_MASS, one(aSite(), massLimit(Y1, 400), B1));
     cases.put(Rule.ZONE_LOAD, one(aSite(), deckSpot(), first().weighing(800).build()));
@@ -110,6 +111,16 @@ final class BrokenPlans {
 
   private static Case besideKeepClear() {
     return one(aSite().keepClear("tree", Outline.box(12.75, 7.5, 14, 8.5), 1, false), Y1, B1);
+  }
+
+  private static Case nineTiers() {
+    Bundle[] bundles = new Bundle[9];
+    String[] ids = new String[9];
+    for (int i = 0; i < 9; i++) {
+      ids[i] = "B" + (i + 1);
+      bundles[i] = aBundle(ids[i]).load("L1", i + 1).size(4, 0.6, 0.1).weighing(50).build();
+    }
+    return new Case(task(aSite().build(), bundles), aPlan().stack(Y1, ids));
   }
 
   private static Case longOnShort() {

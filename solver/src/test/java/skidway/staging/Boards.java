@@ -27,7 +27,11 @@ final class Boards {
 
   static StagingSolution.Ground ground(Board board) {
     return new StagingSolution.Ground(
-        board, new StackEvaluator(board, true), List.of(), new StopButton());
+        board,
+        new StackEvaluator(board, Waits.FREE),
+        List.of(),
+        new StopButton(),
+        new DrawBudget(1_000_000));
   }
 
   /** Every order of some numbers. */

@@ -11,6 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import skidway.testkit.RandomDelivery;
 
 class OccupancyTest {
   private static final int[][] FIRST_TWO_EXCLUDE = {{1}, {0}, {}, {}};
@@ -58,7 +59,7 @@ class OccupancyTest {
   void spotsThatTogetherShutAPathAreRefusedOnlyTogether() {
     Board board = board(1);
     Occupancy occupancy =
-        new Occupancy(board, new StackEvaluator(board, true), List.of(new int[] {0, 2}));
+        new Occupancy(board, new StackEvaluator(board, Waits.FREE), List.of(new int[] {0, 2}));
     occupancy.put(0, 0);
     assertThat(occupancy.legal()).isTrue();
     occupancy.put(1, 2);

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
 import skidway.site.Spot;
+import skidway.testkit.RandomDelivery;
 import skidway.timber.Bundle;
 
 class StackEvaluatorTest {
@@ -25,7 +26,7 @@ class StackEvaluatorTest {
   void noOrderIsCheaperThanTheBestOne(long seed) {
     Random random = new Random(seed);
     Board board = Boards.board(task(aSite().build(), RandomDelivery.bundles(random, 12)), SPOT);
-    StackEvaluator evaluator = new StackEvaluator(board, true);
+    StackEvaluator evaluator = new StackEvaluator(board, Waits.FREE);
     for (int round = 0; round < 30; round++) {
       int[] set = random.ints(0, 12).distinct().limit(2 + random.nextInt(4)).sorted().toArray();
       StackCost best = evaluator.best(set, set.length, 0);
@@ -47,7 +48,7 @@ class StackEvaluatorTest {
     Bundle early = aBundle("early").load("L1", 1).piece("W1", 1, 1, 3).build();
     Bundle mixed = aBundle("mixed").load("L1", 2).piece("W1", 2, 1, 3).piece("W1", 3, 1, 3).build();
     Board board = Boards.board(task(aSite().build(), early, mixed), SPOT);
-    StackEvaluator evaluator = new StackEvaluator(board, true);
+    StackEvaluator evaluator = new StackEvaluator(board, Waits.FREE);
     assertThat(evaluator.inOrder(new int[] {0, 1}, 2, 0).rehandleMs())
         .isEqualTo(2 * board.time.rehandleMs(1));
     assertThat(evaluator.inOrder(new int[] {1, 0}, 2, 0).rehandleMs()).isZero();
@@ -58,9 +59,10 @@ class StackEvaluatorTest {
     Bundle first = aBundle("first").load("L1", 1).piece("W1", 1, 1, 3).build();
     Bundle second = aBundle("second").load("L1", 2).piece("W1", 2, 1, 3).build();
     Board board = Boards.board(task(aSite().build(), first, second), SPOT);
-    assertThat(new StackEvaluator(board, true).inOrder(new int[] {1, 0}, 2, 0).setDownMs())
+    assertThat(new StackEvaluator(board, Waits.FREE).inOrder(new int[] {1, 0}, 2, 0).setDownMs())
         .isEqualTo(board.time.liftMs(0));
-    assertThat(new StackEvaluator(board, false).best(new int[] {0, 1}, 2, 0).setDownMs()).isZero();
+    assertThat(new StackEvaluator(board, Waits.NONE).best(new int[] {0, 1}, 2, 0).setDownMs())
+        .isZero();
   }
 
   @ParameterizedTest
@@ -69,7 +71,7 @@ class StackEvaluatorTest {
     Bundle lower = aBundle("lower").size(3, 0.6, 0.3).piece("W1", 1, 1, 2).build();
     Bundle upper = aBundle("upper").size(3.6 + 2 * more, 0.6, 0.3).piece("W1", 2, 1, 2).build();
     Board board = Boards.board(task(aSite().build(), lower, upper), SPOT);
-    assertThat(new StackEvaluator(board, true).inOrder(new int[] {0, 1}, 2, 0).legal())
+    assertThat(new StackEvaluator(board, Waits.FREE).inOrder(new int[] {0, 1}, 2, 0).legal())
         .isEqualTo(more == 0);
   }
 
@@ -83,7 +85,7 @@ class StackEvaluatorTest {
             .with(Setting.STACK_HEIGHT, 1.0, "")
             .with(Setting.BEARER_HEIGHT, 0.1, "");
     Board board = Boards.board(task(aSite().build(), low, lower, upper), SPOT);
-    assertThat(new StackEvaluator(board, true).best(new int[] {0, 1}, 2, 0).legal())
+    assertThat(new StackEvaluator(board, Waits.FREE).best(new int[] {0, 1}, 2, 0).legal())
         .isEqualTo(more == 0);
   }
 
@@ -96,7 +98,7 @@ class StackEvaluatorTest {
     Bundle upper = aBundle("upper").weighing(limitKg - 300 + moreKg).piece("W1", 2, 1, 2).build();
     Board board =
         Boards.board(task(aSite().build(), lower, upper), spot("S", "deck", 15, 20, 5, 1));
-    assertThat(new StackEvaluator(board, true).best(new int[] {0, 1}, 2, 0).legal())
+    assertThat(new StackEvaluator(board, Waits.FREE).best(new int[] {0, 1}, 2, 0).legal())
         .isEqualTo(moreKg == 0);
   }
 }

@@ -37,7 +37,7 @@ class StackingBenchmarkTest {
       items[i] = aBundle("I" + i).load("L1", i + 1).piece("W1", neededAt[i], 1, 3).build();
     }
     Board board = Boards.board(task(aSite().build(), items), spot("S", "yard", 15, 8, 5, 1));
-    StackEvaluator evaluator = new StackEvaluator(board, true);
+    StackEvaluator evaluator = new StackEvaluator(board, Waits.FREE);
     Map<Integer, List<Integer>> stacks = new TreeMap<>();
     for (int i = 0; i < stackOf.length; i++) {
       stacks.computeIfAbsent(stackOf[i], s -> new ArrayList<>()).add(i);

@@ -20,6 +20,7 @@ import skidway.plan.Stack;
 import skidway.plan.Task;
 import skidway.rules.Rule;
 import skidway.site.Spot;
+import skidway.testkit.RandomDelivery;
 import skidway.timber.Bundle;
 
 class StagerTest {
@@ -71,7 +72,7 @@ class StagerTest {
       for (int b = 0, rest = code; b < 5; b++, rest /= 4) {
         occupancy.put(b, rest % 4 - 1);
       }
-      if (occupancy.legal() && Unloading.of(occupancy).isPresent()) {
+      if (occupancy.legal() && Unloading.of(occupancy).complete()) {
         boolean better =
             occupancy.unplaced() < fewestLeft
                 || (occupancy.unplaced() == fewestLeft && occupancy.costMs() < cheapest);

@@ -27,7 +27,7 @@ class UnloadingTest {
     Occupancy occupancy = Boards.ground(board).empty();
     occupancy.put(0, 0);
     occupancy.put(1, 0);
-    assertThat(Unloading.of(occupancy).orElseThrow())
+    assertThat(Unloading.of(occupancy).lifts())
         .extracting(Unloading.Lift::kind, Unloading.Lift::bundle, Unloading.Lift::to)
         .containsExactly(
             tuple(StepKind.SET_DOWN, 0, 1),
@@ -42,6 +42,6 @@ class UnloadingTest {
     Occupancy occupancy = Boards.ground(board).empty();
     occupancy.put(0, 0);
     occupancy.put(1, 0);
-    assertThat(Unloading.of(occupancy)).isEmpty();
+    assertThat(Unloading.of(occupancy).stranded()).isZero();
   }
 }

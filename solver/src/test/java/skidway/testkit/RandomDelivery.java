@@ -1,16 +1,15 @@
-package skidway.staging;
+package skidway.testkit;
 
 import static skidway.testkit.BundleBuilder.aBundle;
 
 import java.util.Random;
-import skidway.testkit.BundleBuilder;
 import skidway.timber.Bundle;
 
 /** Invents bundles whose pieces are spread over walls and courses, as a mill would pack them. */
-final class RandomDelivery {
+public final class RandomDelivery {
   private RandomDelivery() {}
 
-  static Bundle[] bundles(Random random, int count) {
+  public static Bundle[] bundles(Random random, int count) {
     Bundle[] bundles = new Bundle[count];
     int[] next = new int[5];
     for (int b = 0; b < count; b++) {

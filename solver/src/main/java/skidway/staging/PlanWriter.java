@@ -1,0 +1,120 @@
+package skidway.staging;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import skidway.plan.Baseline;
+import skidway.plan.Effort;
+import skidway.plan.Plan;
+import skidway.plan.Search;
+import skidway.plan.Stack;
+import skidway.plan.StepKind;
+import skidway.plan.Unplaced;
+import skidway.site.Spot;
+
+/** Writes a finished staging down as a plan: codes, stacks, steps, reasons, hours. */
+final class PlanWriter {
+  private final Occupancy occupancy;
+  private final Board board;
+  private final List<Unloading.Lift> lifts;
+
+  PlanWriter(Occupancy occupancy, List<Unloading.Lift> lifts) {
+    this.occupancy = occupancy;
+    this.board = occupancy.board;
+    this.lifts = lifts;
+  }
+
+  Plan plan(Search search, List<Baseline> baselines) {
+    List<Integer> waiting =
+        lifts.stream()
+            .filter(l -> l.kind() == StepKind.SET_DOWN)
+            .map(Unloading.Lift::to)
+            .distinct()
+            .toList();
+    Map<Integer, Spot> named = new SpotCodes(board.task).name(board, used(), waiting);
+    return new Plan(
+        board.task.jobName(),
+        1,
+        "",
+        "",
+        search,
+        stacks(named),
+        waiting.stream().map(named::get).toList(),
+        Unloading.steps(board, lifts, named),
+        new Reasons(occupancy, named).all(),
+        unplaced(),
+        effort(),
+        baselines,
+        List.of());
+  }
+
+  private List<Stack> stacks(Map<Integer, Spot> named) {
+    List<Stack> stacks = new ArrayList<>();
+    named.forEach(
+        (s, spot) -> {
+          if (occupancy.count(s) > 0) {
+            stacks.add(new Stack(spot, bundleIds(s)));
+          }
+        });
+    return stacks;
+  }
+
+  private List<String> bundleIds(int spot) {
+    List<Integer> order =
+        board.rack[spot]
+            ? IntStream.range(0, occupancy.count(spot))
+                .mapToObj(i -> occupancy.member(spot, i))
+                .toList()
+            : occupancy.stack(spot).order();
+    return order.stream().map(b -> board.bundles.get(b).id()).toList();
+  }
+
+  private List<Unplaced> unplaced() {
+    WhyUnplaced why = new WhyUnplaced(occupancy);
+    return IntStream.range(0, board.bundleCount())
+        .filter(b -> occupancy.spotOf(b) == Occupancy.NOWHERE)
+        .mapToObj(why::of)
+        .toList();
+  }
+
+  /** Crew time of the plan as carried out, drives to waiting places included. */
+  private Effort effort() {
+    Effort effort = Effort.NONE;
+    for (int s : used()) {
+      for (int i = 0; i < occupancy.count(s); i++) {
+        Effort one = Efforts.ofBundle(board, occupancy.member(s, i), s);
+        effort = effort.plus(new Effort(one.carryS(), one.rehandleS(), 0, 0));
+      }
+      double rehandleS = Efforts.seconds(occupancy.stack(s).rehandleMs());
+      effort = effort.plus(new Effort(0, rehandleS, 0, 0));
+    }
+    return effort.plus(machineEffort());
+  }
+
+  private Effort machineEffort() {
+    Map<Integer, Unloading.Lift> setDown = new HashMap<>();
+    Effort effort = Effort.NONE;
+    for (Unloading.Lift lift : lifts) {
+      if (lift.kind() == StepKind.LIFT_ON) {
+        Unloading.Lift before = Objects.requireNonNull(setDown.get(lift.bundle()));
+        double drive = before.machine().stand().at().distanceTo(lift.machine().stand().at());
+        effort = effort.plus(new Effort(0, 0, Efforts.seconds(board.time.liftMs(drive)), 0));
+      } else {
+        setDown.put(lift.bundle(), lift);
+        double machineS = Efforts.seconds(board.time.liftMs(lift.machine().driveM()));
+        effort = effort.plus(new Effort(0, 0, 0, machineS));
+      }
+    }
+    return effort;
+  }
+
+  private List<Integer> used() {
+    return IntStream.range(0, board.spotCount())
+        .filter(s -> occupancy.count(s) > 0)
+        .boxed()
+        .toList();
+  }
+}
