@@ -34,7 +34,7 @@ final class PathFloodTest {
   }
 
   private static List<List<String>> shutBy(SiteBuilder site, Spot... used) {
-    return ShutPaths.find(task(site), List.of(used));
+    return new PathFlood(task(site)).shutBy(List.of(used));
   }
 
   /** A hedge across the site with one gap of a width at x, through which everybody has to go. */
