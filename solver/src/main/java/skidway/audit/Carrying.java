@@ -9,6 +9,8 @@ import skidway.timber.Piece;
 
 /** Estimates the crew time of carrying every piece from its spot to its place and walking back. */
 final class Carrying {
+  private static final double SHARE_ROUNDING = 1e-9;
+
   private final Scene scene;
   private final Handling handling;
   private final CarryWalks walks;
@@ -56,8 +58,10 @@ final class Carrying {
     }
   }
 
+  /** A piece of exactly n shares takes n people, also where rounding makes it a trifle more. */
   private double people(Piece piece) {
-    return Math.max(1, Math.ceil(piece.massKg() / scene.setting(Setting.LIFT_PER_PERSON)));
+    double shares = piece.massKg() / scene.setting(Setting.LIFT_PER_PERSON);
+    return Math.max(1, Math.ceil(shares - SHARE_ROUNDING));
   }
 
   /** There with the piece and back without. */

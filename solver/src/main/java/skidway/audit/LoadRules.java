@@ -4,7 +4,10 @@ import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.timber.Bundle;
 
-/** Checks what a stack or rack weighs: on its spot, and on the floor or ground beneath it. */
+/**
+ * Checks what a stack, a rack or a bundle that waits weighs: on its spot, and on the floor or
+ * ground beneath it.
+ */
 final class LoadRules {
   /** Standard gravity, m/s² (ISO 80000-3). */
   private static final double GRAVITY = 9.80665;
@@ -18,7 +21,7 @@ final class LoadRules {
   }
 
   void check() {
-    for (Standing standing : scene.standings()) {
+    for (Standing standing : scene.allStandings()) {
       if (!standing.bundles().isEmpty()) {
         spotMass(standing);
         zoneLoad(standing);

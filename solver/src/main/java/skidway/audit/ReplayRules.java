@@ -7,6 +7,7 @@ import java.util.Map;
 import skidway.plan.Stack;
 import skidway.plan.Step;
 import skidway.rules.Rule;
+import skidway.site.Spot;
 import skidway.site.SpotKind;
 
 /**
@@ -23,6 +24,9 @@ final class ReplayRules {
   }
 
   void check() {
+    scene.plan().waitingPlaces().stream()
+        .filter(spot -> spot.kind() == SpotKind.RACK)
+        .forEach(this::waitingInRack);
     Replay replay = new Replay(scene);
     int lastNumber = 0;
     for (Step step : scene.steps()) {
@@ -35,6 +39,12 @@ final class ReplayRules {
     }
     replay.stillWaiting().forEach(this::leftWaiting);
     plannedBySpot().forEach((spotId, planned) -> builtAsPlanned(spotId, planned, replay));
+  }
+
+  /** Only a stack's spot takes a bundle that lies flat and is lifted off again as it is. */
+  private void waitingInRack(Spot spot) {
+    String sentence = "Waiting place " + spot.id() + " is a rack, where no bundle can be set down.";
+    ledger.broken(Rule.STEPS_BUILD, spot.id(), 1, 0, sentence);
   }
 
   private void leftWaiting(String placeId, String bundleId) {

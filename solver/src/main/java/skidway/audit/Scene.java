@@ -7,9 +7,11 @@ import java.util.stream.Stream;
 import skidway.plan.Plan;
 import skidway.plan.Stack;
 import skidway.plan.Step;
+import skidway.plan.StepKind;
 import skidway.plan.Task;
 import skidway.rules.Setting;
 import skidway.site.Spot;
+import skidway.site.Zone;
 import skidway.timber.Bundle;
 
 /** The plan laid beside the job: its stacks with the bundles and zones that really exist. */
@@ -27,7 +29,11 @@ final class Scene {
   private Standing standing(Stack stack) {
     List<Bundle> bundles =
         stack.bundleIds().stream().map(task.delivery()::bundle).flatMap(Optional::stream).toList();
-    return new Standing(stack.spot(), task.site().zone(stack.spot().zoneId()), bundles);
+    return Standing.stacked(stack.spot(), zone(stack.spot()), bundles);
+  }
+
+  private Optional<Zone> zone(Spot spot) {
+    return task.site().zone(spot.zoneId());
   }
 
   Task task() {
@@ -42,8 +48,30 @@ final class Scene {
     return task.settings().get(setting);
   }
 
+  /** What lies on each stack and rack in the end. */
   List<Standing> standings() {
     return standings;
+  }
+
+  /** The same, and every bundle that a step sets down on a waiting place. */
+  List<Standing> allStandings() {
+    Stream<Standing> waiting =
+        steps().stream()
+            .filter(step -> step.kind() == StepKind.SET_DOWN)
+            .flatMap(step -> waiting(step).stream())
+            .distinct();
+    return Stream.concat(standings.stream(), waiting).toList();
+  }
+
+  private Optional<Standing> waiting(Step step) {
+    return plan.waitingPlaces().stream()
+        .filter(spot -> spot.id().equals(step.toId()))
+        .findFirst()
+        .flatMap(
+            spot ->
+                task.delivery()
+                    .bundle(step.bundleId())
+                    .map(bundle -> Standing.waiting(spot, zone(spot), bundle)));
   }
 
   /** Every stack and rack, then every waiting place, that can be drawn. */

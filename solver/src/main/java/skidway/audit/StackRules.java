@@ -5,7 +5,10 @@ import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.timber.Bundle;
 
-/** Checks how bundles lie on each other: size, height, support. A rack has no tiers. */
+/**
+ * Checks how bundles lie on each other: size, height, support. A rack has no tiers; a bundle that
+ * waits is a stack of one.
+ */
 final class StackRules {
   private final Scene scene;
   private final Ledger ledger;
@@ -16,7 +19,7 @@ final class StackRules {
   }
 
   void check() {
-    for (Standing stack : scene.standings()) {
+    for (Standing stack : scene.allStandings()) {
       if (!stack.rack()) {
         fitsSpot(stack);
         stackHeight(stack);

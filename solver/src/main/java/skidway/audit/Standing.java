@@ -8,27 +8,32 @@ import skidway.site.Zone;
 import skidway.timber.Bundle;
 
 /**
- * What a plan lets stand on a spot, as far as the job knows it.
+ * What a plan lets stand on a spot, as far as the job knows it: a stack, a rack's bundles, or the
+ * one bundle that a step sets down to wait.
  *
+ * @param name "Stack D3", "Rack R1" or "B2 at waiting place T1", to begin a sentence with
+ * @param rack whether the pieces stand on end; a bundle that waits lies flat wherever it is
  * @param zone the deck or yard, when the site has it
  * @param bundles those of its bundles that are delivered, bottom to top
  */
-record Standing(Spot spot, Optional<Zone> zone, List<Bundle> bundles) {
+record Standing(
+    String name, boolean rack, Spot spot, Optional<Zone> zone, List<Bundle> bundles) {
   Standing {
     bundles = List.copyOf(bundles);
   }
 
+  static Standing stacked(Spot spot, Optional<Zone> zone, List<Bundle> bundles) {
+    boolean rack = spot.kind() == SpotKind.RACK;
+    return new Standing((rack ? "Rack " : "Stack ") + spot.id(), rack, spot, zone, bundles);
+  }
+
+  static Standing waiting(Spot spot, Optional<Zone> zone, Bundle bundle) {
+    String name = bundle.id() + " at waiting place " + spot.id();
+    return new Standing(name, false, spot, zone, List.of(bundle));
+  }
+
   String id() {
     return spot.id();
-  }
-
-  boolean rack() {
-    return spot.kind() == SpotKind.RACK;
-  }
-
-  /** "Stack D3" or "Rack R1", to begin a sentence with. */
-  String name() {
-    return (rack() ? "Rack " : "Stack ") + spot.id();
   }
 
   double massKg() {

@@ -49,11 +49,23 @@ final class ZoneRules {
           insetM,
           d -> place.capitalName() + " sticks out of " + zone.id() + " by " + d + ".");
     }
+    site.decks().stream()
+        .filter(deck -> !deck.id().equals(zone.id()))
+        .forEach(deck -> offOtherDeck(place, deck));
     if (zone instanceof Deck deck) {
       stripWithin(place, "deck " + deck.id(), Polygon.of(deck.outline()));
     } else if (zone instanceof Yard) {
       yardStrip(place);
     }
+  }
+
+  /** Also where a yard's outline covers the deck, whose allowance would not be asked for. */
+  private void offOtherDeck(Place place, Deck deck) {
+    ledger.apart(
+        Rule.INSIDE_ZONE,
+        place.id(),
+        Polygon.of(deck.outline()).separation(place.footprint()),
+        d -> place.capitalName() + " stands " + d + " within " + deck.id() + ", not its zone.");
   }
 
   private void yardStrip(Place place) {

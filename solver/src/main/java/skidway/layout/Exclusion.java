@@ -42,28 +42,9 @@ public final class Exclusion {
     return new Exclusion(excluded);
   }
 
-  /** Whether two spots may be used together. */
-  public static boolean apart(Spot a, Spot b, Settings settings) {
-    return apart(Body.of(a), Body.of(b), settings.get(Setting.STACK_GAP));
-  }
-
-  public int size() {
-    return excluded.length;
-  }
-
-  /** Whether using the spot of one number rules out the other. A spot does not exclude itself. */
-  public boolean excludes(int spot, int other) {
-    return excluded[spot].get(other);
-  }
-
-  /** The numbers of all spots that a spot rules out, lowest first. */
+  /** The numbers of all spots that a spot rules out, lowest first; never its own. */
   public int[] of(int spot) {
     return excluded[spot].stream().toArray();
-  }
-
-  /** The same as a set of numbers, the caller's own copy. */
-  public BitSet setOf(int spot) {
-    return (BitSet) excluded[spot].clone();
   }
 
   private static boolean apart(Body a, Body b, double gapM) {

@@ -19,13 +19,16 @@ import skidway.site.Zone;
 
 /**
  * Checks insideZone. On a deck the stack keeps back from the edge and the strip lies on the deck;
- * beside a yard the strip may lie anywhere on the site where people can stand.
+ * beside a yard the strip may lie anywhere on the site where people can stand. A stack meets no
+ * deck but its own zone, also where a yard's outline covers the deck: what it weighs would be
+ * judged by the wrong allowance.
  */
 final class InsideZone implements PlacementCheck {
   private final Site site;
   private final double edgeSetbackM;
   private final Area boundary;
   private final Map<String, Area> zones = new TreeMap<>();
+  private final Map<String, Area> decks = new TreeMap<>();
   private final Map<String, Area> blocked = new TreeMap<>();
 
   InsideZone(Site site, Settings settings) {
@@ -36,6 +39,7 @@ final class InsideZone implements PlacementCheck {
       zones.put(zone.id(), Area.of(zone.outline()));
     }
     for (Deck deck : site.decks()) {
+      decks.put(deck.id(), Area.of(deck.outline()));
       blocked.put("deck " + deck.id(), Area.of(deck.outline()));
     }
     for (TruckStand stand : site.truckStands()) {
@@ -57,8 +61,14 @@ final class InsideZone implements PlacementCheck {
     }
     List<Finding> found = new ArrayList<>();
     addBeyond(found, "edge of " + zone.id(), area, spot.footprint());
+    decks.forEach(
+        (id, deck) -> {
+          if (!id.equals(zone.id()) && deck.meets(spot.footprint())) {
+            found.add(finding("deck " + id, () -> -deck.overlapM(spot.footprint()), 0));
+          }
+        });
     if (zone instanceof Deck) {
-      if (found.isEmpty() && area.isEdgeNearer(spot.footprint(), edgeSetbackM)) {
+      if (area.contains(spot.footprint()) && area.isEdgeNearer(spot.footprint(), edgeSetbackM)) {
         found.add(
             finding("edge of " + zone.id(), () -> area.edgeGapM(spot.footprint()), edgeSetbackM));
       }

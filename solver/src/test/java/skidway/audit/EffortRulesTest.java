@@ -14,9 +14,12 @@ import static skidway.testkit.Tasks.task;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import skidway.limits.TeamLift;
 import skidway.plan.Effort;
 import skidway.plan.Task;
 import skidway.rules.Rule;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
 import skidway.site.Outline;
 import skidway.site.Spot;
 import skidway.testkit.BundleBuilder;
@@ -96,6 +99,25 @@ final class EffortRulesTest {
     assertThat(people).isEqualTo(6);
     assertThat(effort(task, aPlan().stack(y1, "B1")).carryS())
         .isCloseTo(people * oneS, within(0.03 * people * oneS));
+  }
+
+  @Test
+  void carryOfExactlySoManySharesTakesSoManyPeople() {
+    double massKg = aBundle("B1").piece("W1", 1, 1, 2.3).build().pieces().get(0).massKg();
+    // A trifle more than three shares, as rounding makes it.
+    double thirdKg = massKg / 3 * (1 - 1e-12);
+    assertThat(massKg / thirdKg).isGreaterThan(3);
+    double threeS = carryS(massKg / 2.9);
+    assertThat(carryS(thirdKg)).isEqualTo(threeS);
+    assertThat(carryS(massKg / 3.1)).isCloseTo(threeS * 4 / 3, within(1e-6));
+    assertThat(TeamLift.people(massKg, thirdKg)).isEqualTo(3);
+  }
+
+  private double carryS(double perPersonKg) {
+    Settings settings =
+        Settings.defaults().with(Setting.LIFT_PER_PERSON, perPersonKg, "the crew's own choice");
+    Task task = task(aSite().build(), settings, aBundle("B1").piece("W1", 1, 1, 2.3).build());
+    return effort(task, aPlan().stack(y1, "B1")).carryS();
   }
 
   @Test

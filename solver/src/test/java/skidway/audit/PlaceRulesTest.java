@@ -84,6 +84,32 @@ final class PlaceRulesTest {
   }
 
   @Test
+  void insideZoneKeepsAYardsStacksOffDecksThatTheYardCovers() {
+    Spot touching = turned(spot("Y1", "yard", 15, 15.9 - 0.45, 4.5, 0.9), 0, OpenSide.RIGHT);
+    assertThat(broken(Rule.INSIDE_ZONE, wide(), touching)).isEmpty();
+    Spot over = turned(spot("Y1", "yard", 15, 16 - 0.45, 4.5, 0.9), 0, OpenSide.RIGHT);
+    assertThat(broken(Rule.INSIDE_ZONE, wide(), over))
+        .containsExactly("Stack Y1 stands 0.10 m within deck, not its zone.");
+    Spot onDeck = spot("Y1", "yard", 15, 20, 4.5, 0.9);
+    assertThat(broken(Rule.INSIDE_ZONE, wide(), onDeck))
+        .contains("Stack Y1 stands 3.75 m within deck, not its zone.");
+    assertThat(broken(Rule.INSIDE_ZONE, wide(), MIDDLE)).isEmpty();
+  }
+
+  @Test
+  void insideZoneKeepsADecksStacksOffAnotherDeck() {
+    Spot onDeck = spot("D1", "deck", 15, 19.5, 4, 0.9);
+    assertThat(broken(Rule.INSIDE_ZONE, porch(25), onDeck)).isEmpty();
+    assertThat(broken(Rule.INSIDE_ZONE, porch(17), onDeck)).isEmpty();
+    assertThat(broken(Rule.INSIDE_ZONE, porch(16.8), onDeck))
+        .containsExactly("Stack D1 stands 0.20 m within porch, not its zone.");
+  }
+
+  private static SiteBuilder porch(double fromX) {
+    return aSite().porch("porch", Outline.box(fromX, 19, fromX + 2, 21));
+  }
+
+  @Test
   void floorOpeningAppliesToTheOpenSideToo() {
     Spot onDeck = spot("D1", "deck", 15, 19.5, 4, 0.9);
     SiteBuilder far = aSite().floorOpening("stair", Outline.box(14, 21.779, 16, 22.5));

@@ -143,6 +143,23 @@ final class StepRulesTest {
   }
 
   @Test
+  void stepsBuildSetsNothingDownInARack() {
+    Spot rack = rack("T1", "yard", 22, 8, 4.5, 0.9);
+    PlanBuilder plan =
+        aPlan()
+            .stack(y1, "B2", "B1")
+            .stack(y2, "B3")
+            .waiting(rack)
+            .steps(
+                setDown(task, 1, b1, rack),
+                place(task, 2, b2, y1, 1),
+                liftOn(task, 3, b1, rack, y1, 2),
+                place(task, 4, b3, y2, 1));
+    assertThat(broken(Rule.STEPS_BUILD, plan))
+        .containsExactly("Waiting place T1 is a rack, where no bundle can be set down.");
+  }
+
+  @Test
   void stepsBuildSaysWhenAStackIsBuiltUpsideDown() {
     PlanBuilder plan =
         aPlan()

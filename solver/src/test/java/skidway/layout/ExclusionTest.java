@@ -5,6 +5,7 @@ import static skidway.testkit.SiteBuilder.spot;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -12,6 +13,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
+import skidway.geometry.Rectangle;
+import skidway.rules.Setting;
 import skidway.rules.Settings;
 import skidway.site.Footprint;
 import skidway.site.OpenSide;
@@ -54,19 +57,30 @@ class ExclusionTest {
   @Test
   void aSpotDoesNotExcludeItself() {
     assertThat(Exclusion.of(List.of(BASE), DEFAULTS).of(0)).isEmpty();
-    assertThat(Exclusion.of(List.of(), DEFAULTS).size()).isZero();
   }
 
   @Property(tries = 60)
   void findsAllPairsThatPairwiseChecksFind(@ForAll("spots") List<Spot> spots) {
     Exclusion exclusion = Exclusion.of(spots, DEFAULTS);
     for (int i = 0; i < spots.size(); i++) {
-      for (int j = 0; j < spots.size(); j++) {
-        boolean expected = i != j && !Exclusion.apart(spots.get(i), spots.get(j), DEFAULTS);
-        assertThat(exclusion.excludes(i, j)).isEqualTo(expected);
-        assertThat(exclusion.setOf(i).get(j)).isEqualTo(expected);
-      }
+      Spot spot = spots.get(i);
+      int self = i;
+      int[] expected =
+          IntStream.range(0, spots.size())
+              .filter(j -> j != self && !apart(spot, spots.get(j)))
+              .toArray();
+      assertThat(exclusion.of(i)).containsExactly(expected);
     }
+  }
+
+  /** Two spots alone, without the search for those near each other. */
+  private static boolean apart(Spot a, Spot b) {
+    Rectangle stackA = Rectangle.of(a.footprint());
+    Rectangle stackB = Rectangle.of(b.footprint());
+    return !stackA.meets(Rectangle.of(b.strip()))
+        && !stackB.meets(Rectangle.of(a.strip()))
+        && !stackA.meets(stackB)
+        && stackA.gapM(stackB) >= DEFAULTS.get(Setting.STACK_GAP) - Rectangle.TOUCH_M;
   }
 
   @Provide
@@ -96,8 +110,7 @@ class ExclusionTest {
 
   private static void checkExcludes(Spot other, boolean expected) {
     Exclusion exclusion = Exclusion.of(List.of(BASE, other), DEFAULTS);
-    assertThat(exclusion.excludes(0, 1)).isEqualTo(expected);
-    assertThat(exclusion.excludes(1, 0)).isEqualTo(expected);
-    assertThat(Exclusion.apart(BASE, other, DEFAULTS)).isEqualTo(!expected);
+    assertThat(exclusion.of(0)).containsExactly(expected ? new int[] {1} : new int[0]);
+    assertThat(exclusion.of(1)).containsExactly(expected ? new int[] {0} : new int[0]);
   }
 }

@@ -61,6 +61,33 @@ class LegalSpotsTest {
   }
 
   @Test
+  void insideZoneOffADeckThatTheYardCovers() {
+    // The yard goes all round and under the deck, whose south edge lies at y = 15.9, and under a
+    // porch.
+    SiteBuilder site =
+        aSite()
+            .walls()
+            .yards(new Yard("yard", Outline.box(1, 1, 39, 27), 70))
+            .porch("porch", Outline.box(25, 10, 30, 14));
+    checkLegal(site, spotTo("yard", 15.9));
+    checkBroken(site, spotTo("yard", 16), Rule.INSIDE_ZONE, -0.1, 0);
+    checkBroken(site, openDown("yard", 15, 20), Rule.INSIDE_ZONE, -0.6, 0);
+    checkLegal(site, yardSpot(25 - 2, 12));
+    checkBroken(site, yardSpot(25 - 2 + 0.2, 12), Rule.INSIDE_ZONE, -0.2, 0);
+    checkLegal(site, yardSpot(8, 4));
+  }
+
+  @Test
+  void insideZoneOfOneDeckOffAnother() {
+    SiteBuilder far = aSite().walls().porch("porch", Outline.box(25, 10, 30, 14));
+    checkLegal(far, deckSpot(15, 20));
+    SiteBuilder touching = aSite().walls().porch("porch", Outline.box(17, 19, 19, 21));
+    checkLegal(touching, deckSpot(15, 20));
+    SiteBuilder under = aSite().walls().porch("porch", Outline.box(16.8, 19, 19, 21));
+    checkBroken(under, deckSpot(15, 20), Rule.INSIDE_ZONE, -0.2, 0);
+  }
+
+  @Test
   void unknownZone() {
     assertThat(LegalSpots.of(aSite().build(), SETTINGS).breaches(spot("A", "roof", 9, 9, 4, 0.6)))
         .extracting(Breach::rule)
@@ -153,7 +180,11 @@ class LegalSpotsTest {
 
   /** A spot open to the south whose north side lies at a height on the sheet. */
   private static Spot spotTo(String zone, double north) {
-    Spot open = spot("A", zone, 15, north - 0.3, 4, 0.6);
+    return openDown(zone, 15, north - 0.3);
+  }
+
+  private static Spot openDown(String zone, double x, double y) {
+    Spot open = spot("A", zone, x, y, 4, 0.6);
     return new Spot(
         open.id(),
         zone,

@@ -40,7 +40,10 @@ final class PlacementOracle {
                 && edgeGap(stack, zone.outline())
                     >= settings.get(Setting.DECK_EDGE_SETBACK) - slackM
             : isIn(strip, site.boundary()) && stripIsFree(strip);
-    return zoneKept && isIn(stack, zone.outline()) && keepsOff(stack, strip);
+    boolean offOtherDecks =
+        site.decks().stream()
+            .allMatch(d -> d.id().equals(zone.id()) || common(stack, d.outline()) == 0);
+    return zoneKept && offOtherDecks && isIn(stack, zone.outline()) && keepsOff(stack, strip);
   }
 
   private boolean stripIsFree(Outline strip) {
@@ -60,11 +63,6 @@ final class PlacementOracle {
         && site.lanes().stream()
             .allMatch(l -> lineGap(stack, l.centreLine()) >= l.widthM() / 2 - slackM)
         && site.truckStands().stream().allMatch(t -> common(stack, t.area().outline()) == 0)
-        && site.machine().stands().stream()
-            .allMatch(
-                m ->
-                    lineGap(stack, List.of(m.at(), m.at()))
-                        >= settings.get(Setting.MACHINE_STAND_ROOM) - slackM)
         && site.machine().stands().stream()
             .allMatch(
                 m ->

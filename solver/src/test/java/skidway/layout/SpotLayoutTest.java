@@ -6,6 +6,7 @@ import static skidway.testkit.SiteBuilder.aSite;
 import static skidway.testkit.SiteBuilder.spot;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -155,10 +156,13 @@ class SpotLayoutTest {
 
   /** First come, first served, as the crew would without looking ahead. */
   private static List<Spot> pickGreedily(List<Spot> spots, Settings settings) {
+    Exclusion exclusion = Exclusion.of(spots, settings);
+    BitSet ruledOut = new BitSet();
     List<Spot> picked = new ArrayList<>();
-    for (Spot spot : spots) {
-      if (picked.stream().allMatch(p -> Exclusion.apart(p, spot, settings))) {
-        picked.add(spot);
+    for (int i = 0; i < spots.size(); i++) {
+      if (!ruledOut.get(i)) {
+        picked.add(spots.get(i));
+        IntStream.of(exclusion.of(i)).forEach(ruledOut::set);
       }
     }
     return picked;

@@ -3,6 +3,7 @@ package skidway.testkit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import skidway.site.ChartRow;
 import skidway.site.Deck;
 import skidway.site.FloorOpening;
@@ -50,6 +51,7 @@ public final class SiteBuilder {
           wall("W2", 20, 16, 20, 24, Starter.HALF),
           wall("W3", 20, 24, 10, 24, Starter.FULL),
           wall("W4", 10, 24, 10, 16, Starter.HALF));
+  private final List<Deck> porches = new ArrayList<>();
   private double deckHeightM = 0.6;
   private double deckAllowedKpa = 2.4;
   private List<FloorOpening> floorOpenings = List.of();
@@ -102,6 +104,12 @@ public final class SiteBuilder {
 
   public SiteBuilder walls(Wall... some) {
     walls = List.of(some);
+    return this;
+  }
+
+  /** Adds a second deck, as high and as strong as the first, without steps. */
+  public SiteBuilder porch(String id, Outline outline) {
+    porches.add(new Deck(id, outline, deckHeightM, deckAllowedKpa, List.of(), List.of()));
     return this;
   }
 
@@ -160,7 +168,7 @@ public final class SiteBuilder {
         90,
         0.15,
         walls,
-        List.of(deck),
+        Stream.concat(Stream.of(deck), porches.stream()).toList(),
         yards,
         lanes,
         keepClears,

@@ -83,10 +83,11 @@ public final class CarryWalks {
   }
 
   private WalkField field(Set<String> standing) {
+    ClosedWalls walls = ClosedWalls.of(site, stepOverM, wall -> standing.contains(wall.id()));
     SiteObstacles obstacles = new SiteObstacles(site, Double.POSITIVE_INFINITY);
-    byte[] closed =
-        obstacles.draw(grid, 0, 1.01 * grid.cellM(), wall -> standing.contains(wall.id()));
-    return new WalkField(grid, new Levels(site, stepOverM), closed, Stair.all(site, climbFactor));
+    byte[] closed = obstacles.draw(grid, 0, 1.01 * grid.cellM(), walls);
+    Levels levels = new Levels(site, stepOverM);
+    return new WalkField(grid, levels, closed, walls, Stair.all(site, climbFactor));
   }
 
   private double nearestSide(WalkField field, Placement piece) {

@@ -52,11 +52,12 @@ public final class PathFlood {
     grid = new WalkGrid(site.boundary(), cellM(site, widthM));
     grownM = Math.max(grid.cellM(), widthM - grid.cellM()) / 2;
     wayPoints = new WayPoints(site, grid, widthM);
-    links = wayPoints.links();
+    double stepOverM = task.settings().get(Setting.STEP_OVER);
+    ClosedWalls walls = ClosedWalls.of(site, stepOverM, wall -> true);
+    links = wayPoints.links(walls);
     siteTargets = wayPoints.siteTargets();
     flood = new Flood(grid, links);
-    SiteObstacles obstacles = new SiteObstacles(site, task.settings().get(Setting.STEP_OVER));
-    empty = obstacles.draw(grid, grownM, 0, wall -> wall.lengthM() > 0);
+    empty = new SiteObstacles(site, stepOverM).draw(grid, grownM, 0, walls);
     starts = site.truckStands().isEmpty() ? Cells.NONE : wayPoints.starts();
     starts.addMark(empty, Flood.START);
     reachedWhenEmpty = empty.clone();

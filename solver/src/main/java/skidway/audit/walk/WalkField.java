@@ -30,7 +30,8 @@ final class WalkField {
   /** Steps between two cells, and the walk they count for. */
   private record Climb(int foot, int top, int length) {}
 
-  WalkField(WalkGrid grid, Levels levels, byte[] closed, List<Stair> stairs) {
+  WalkField(
+      WalkGrid grid, Levels levels, byte[] closed, ClosedWalls walls, List<Stair> stairs) {
     this.grid = grid;
     this.levels = levels;
     this.closed = closed;
@@ -39,7 +40,12 @@ final class WalkField {
     allowed = moves.allowed(grid, closed, level);
     distances = new int[grid.size()];
     unitM = grid.cellM() / (Moves.PER_CELL * Moves.MEAN_STRETCH);
-    climbs = stairs.stream().map(this::climb).flatMap(Optional::stream).toList();
+    climbs =
+        stairs.stream()
+            .filter(stair -> !walls.cut(stair.foot(), stair.top()))
+            .map(this::climb)
+            .flatMap(Optional::stream)
+            .toList();
   }
 
   private Optional<Climb> climb(Stair stair) {

@@ -32,8 +32,12 @@ record WayPoints(Site site, WalkGrid grid, double widthM) {
     return grid.near(truck.centre(), reachM, p -> area.distanceTo(p) <= besideM);
   }
 
-  List<StepLink> links() {
-    return steps().map(s -> new StepLink(foot(s), top(s))).toList();
+  /** Foot and top of all steps but those that run through a wall. */
+  List<StepLink> links(ClosedWalls walls) {
+    return steps()
+        .filter(s -> !walls.cut(s.steps().foot(), s.steps().top()))
+        .map(s -> new StepLink(foot(s), top(s)))
+        .toList();
   }
 
   /** Both sides of each door, foot and top of all steps. */

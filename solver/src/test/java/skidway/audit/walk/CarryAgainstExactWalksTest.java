@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static skidway.testkit.BundleBuilder.aBundle;
 import static skidway.testkit.SiteBuilder.aSite;
+import static skidway.testkit.SiteBuilder.wall;
 
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import skidway.erection.Placement;
 import skidway.erection.PullOrder;
 import skidway.geometry.Walker;
 import skidway.geometry.WalkingDistances;
@@ -16,6 +21,8 @@ import skidway.plan.Task;
 import skidway.rules.Setting;
 import skidway.site.Outline;
 import skidway.site.Point;
+import skidway.site.Starter;
+import skidway.site.WallOpening;
 import skidway.testkit.BundleBuilder;
 import skidway.testkit.Tasks;
 
@@ -37,15 +44,68 @@ final class CarryAgainstExactWalksTest {
                 .floorOpening("stair", Outline.box(13, 19, 14.5, 22))
                 .build(),
             everyWall().build());
+    checkAlike(task, new Point(x, y), placement -> true);
+  }
+
+  /** Checks the walks to some pieces and gives the exact ones. */
+  private static List<Double> checkAlike(
+      Task task, Point access, Predicate<Placement> wanted) {
     PullOrder order = PullOrder.of(task.site(), task.delivery().pieces());
     Walker walker = new Walker(Setting.STEP_OVER.defaultSi(), Setting.CLIMB_FACTOR.defaultSi());
-    Point access = new Point(x, y);
     double[] exact = WalkingDistances.between(task.site(), walker, List.of(access), order)[0];
-    List<Integer> all = order.placements().stream().map(p -> order.indexOf(p.piece())).toList();
-    double[] found = new CarryWalks(task, order).metres(access, all);
-    for (int i = 0; i < exact.length; i++) {
-      assertThat(found[i]).isCloseTo(exact[i], within(CarryWalks.ERROR_SHARE * exact[i] + CELLS_M));
+    List<Integer> some =
+        IntStream.range(0, exact.length)
+            .filter(i -> wanted.test(order.placements().get(i)))
+            .boxed()
+            .toList();
+    double[] found = new CarryWalks(task, order).metres(access, some);
+    for (int i = 0; i < found.length; i++) {
+      double expected = exact[some.get(i)];
+      String what = order.placements().get(some.get(i)).piece().mark() + " from " + access;
+      if (Double.isInfinite(expected)) {
+        assertThat(found[i]).as(what).isInfinite();
+      } else {
+        double allowed = CarryWalks.ERROR_SHARE * expected + CELLS_M;
+        assertThat(found[i]).as(what).isCloseTo(expected, within(allowed));
+      }
     }
+    return some.stream().map(i -> exact[i]).toList();
+  }
+
+  @Test
+  void bothFindNoWayInOverStepsThatRunThroughASolidWall() {
+    // The steps run through the south wall at x = 14.5; a partition inside comes last.
+    Predicate<Placement> last = p -> p.wall().id().equals("I1") && p.piece().course() == 5;
+    Point yard = new Point(15, 10);
+    assertThat(checkAlike(withPartition(4, 0), yard, last)).allMatch(Double::isFinite);
+    assertThat(checkAlike(withPartition(7, 0), yard, last)).containsOnly(Double.POSITIVE_INFINITY);
+  }
+
+  @Test
+  void bothFindNoWayThroughADoorWithAHighSill() {
+    Predicate<Placement> last = p -> p.wall().id().equals("I1") && p.piece().course() == 5;
+    Point yard = new Point(15, 10);
+    assertThat(checkAlike(withPartition(4, 0.4), yard, last)).allMatch(Double::isFinite);
+    assertThat(checkAlike(withPartition(4, 0.5), yard, last))
+        .containsOnly(Double.POSITIVE_INFINITY);
+  }
+
+  private static Task withPartition(double doorFromM, double sillM) {
+    WallOpening door = new WallOpening("D1", doorFromM, 1, sillM, 2.1, true);
+    BundleBuilder bundle = everyWall();
+    for (int course = 1; course <= 5; course++) {
+      bundle.piece("I1", course, 1, 4);
+    }
+    return Tasks.task(
+        aSite()
+            .walls(
+                wall("W1", 10, 16, 20, 16, Starter.FULL, door),
+                wall("W2", 20, 16, 20, 24, Starter.FULL),
+                wall("W3", 20, 24, 10, 24, Starter.FULL),
+                wall("W4", 10, 24, 10, 16, Starter.FULL),
+                wall("I1", 13, 20, 17, 20, Starter.FULL))
+            .build(),
+        bundle.build());
   }
 
   private static BundleBuilder everyWall() {

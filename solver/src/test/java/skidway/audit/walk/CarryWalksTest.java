@@ -98,8 +98,9 @@ final class CarryWalksTest {
   @Test
   void theWayBackIsAsLong() {
     Site site = flat().keepClear("pond", Outline.box(12, 8, 18, 13), 0, false).build();
-    byte[] closed = new SiteObstacles(site, 9).draw(grid(site), 0, 0.11, w -> false);
-    WalkField field = new WalkField(grid(site), new Levels(site, 9), closed, List.of());
+    ClosedWalls none = ClosedWalls.of(site, 9, w -> false);
+    byte[] closed = new SiteObstacles(site, 9).draw(grid(site), 0, 0.11, none);
+    WalkField field = new WalkField(grid(site), new Levels(site, 9), closed, none, List.of());
     Point a = new Point(15, 6);
     Point b = new Point(16, 15);
     field.measureFrom(a);

@@ -23,6 +23,7 @@ import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Spot;
 import skidway.site.Starter;
+import skidway.site.WallOpening;
 import skidway.testkit.SiteBuilder;
 import skidway.testkit.Tasks;
 
@@ -34,7 +35,7 @@ final class PathFloodTest {
   }
 
   private static List<List<String>> shutBy(SiteBuilder site, Spot... used) {
-    return ShutPaths.find(task(site), List.of(used));
+    return new PathFlood(task(site)).shutBy(List.of(used));
   }
 
   /** A hedge across the site with one gap of a width at x, through which everybody has to go. */
@@ -90,7 +91,9 @@ final class PathFloodTest {
       grid.markNear(marks, Flood.STACK, f, grownM);
     }
     // The grid's rim is closed on every real site.
-    byte[] site = new SiteObstacles(aSite().walls().build(), 1).draw(grid, grownM, 0, w -> true);
+    Site bare = aSite().walls().build();
+    ClosedWalls none = ClosedWalls.of(bare, 1, w -> true);
+    byte[] site = new SiteObstacles(bare, 1).draw(grid, grownM, 0, none);
     for (int i = 0; i < marks.length; i++) {
       marks[i] |= site[i];
     }
@@ -159,6 +162,38 @@ final class PathFloodTest {
     PathFlood flood = new PathFlood(Tasks.task(site));
     assertThat(flood.shutOnEmptySite(List.of())).isEmpty();
     assertThat(flood.shutBy(List.of(spot("Y1", "yard", 30.5, 13.2, 2, 0.5)))).isNotEmpty();
+  }
+
+  @Test
+  void aDoorWithASillTooHighToStepOverIsNoWayThrough() {
+    double stepOverM = Setting.STEP_OVER.defaultSi();
+    assertThat(shutBehindADoor(stepOverM)).isEmpty();
+    assertThat(shutBehindADoor(stepOverM + 0.01)).contains("door D1 in wall W1 from inside");
+  }
+
+  private static List<String> shutBehindADoor(double sillM) {
+    WallOpening hatch = new WallOpening("D1", 30, 1.2, sillM, 2.1, true);
+    SiteBuilder site =
+        aSite().walls(wall("W1", 0, 14, 40, 14, Starter.FULL, hatch)).deckHeight(0.3);
+    return new PathFlood(task(site)).shutOnEmptySite(List.of());
+  }
+
+  @Test
+  void stepsThroughASolidWallAreNoWayIn() {
+    // The steps run through the south wall at x = 14.5.
+    assertThat(shutWithTheDoorFrom(4)).isEmpty();
+    assertThat(shutWithTheDoorFrom(7)).contains("the top of steps steps");
+  }
+
+  private static List<String> shutWithTheDoorFrom(double fromM) {
+    SiteBuilder site =
+        aSite()
+            .walls(
+                wall("W1", 10, 16, 20, 16, Starter.FULL, door("D1", fromM, 1)),
+                wall("W2", 20, 16, 20, 24, Starter.HALF),
+                wall("W3", 20, 24, 10, 24, Starter.FULL),
+                wall("W4", 10, 24, 10, 16, Starter.HALF));
+    return new PathFlood(task(site)).shutOnEmptySite(List.of());
   }
 
   @Test
