@@ -26,6 +26,20 @@ final class BadSiteTest {
           "stackHeight": "5 ft" | "stackHeight": "5 lb" | "5 lb" | "5 lb" as length
           "stackHeight": "5 ft" | "stackHeight": "16'-1\\"" | "16'-1 | 29 CFR 1926.250(b)(8)(iv)
           "stackHeight": "5 ft" | "walkWidth": "2 ft" | "2 ft" | a published limit changed without a reason
+          "stackHeight": "5 ft" | "stackHeight": "8 ft" | "8 ft" | a hard rule made weaker without a reason; "stackHeight" higher than 6'-0" lets through what the hard rule stackHeight stops, so it takes a reason
+          "stackHeight": "5 ft" | "stackHeight": {"value": "8 ft", "reason": "forks lift on"} | none | none
+          "stackHeight": "5 ft" | "endOverhang": "1 ft" | none | none
+          "stackHeight": "5 ft" | "endOverhang": "13 in" | "13 in" | a hard rule made weaker without a reason
+          "stackHeight": "5 ft" | "endOverhang": {"value": "30 ft", "reason": "long timbers"} | "30 ft" | "endOverhang" is 0" to 3'-3 1/2"
+          "stackHeight": "5 ft" | "sideOverhang": {"value": "4 ft", "reason": "wide"} | "4 ft" | "sideOverhang" is 0" to
+          "stackHeight": "5 ft" | "bearerReach": "1 ft" | "1 ft" | "bearerReach" higher than 0" lets through what the hard rule zoneLoad stops
+          "stackHeight": "5 ft" | "stackGap": 0 | "stackGap": ^0 | "stackGap" lower than 1'-0" lets through what the hard rule spotsApart stops
+          "stackHeight": "5 ft" | "stackGap": "3 ft" | none | none
+          "stackHeight": "5 ft" | "machineStandRoom": "4'-11\\"" | none | none
+          "stackHeight": "5 ft" | "bearerHeight": "1 in" | "1 in" | a hard rule made weaker without a reason
+          "stackHeight": "5 ft" | "rackPacking": "90 %" | "90 %" | a hard rule made weaker without a reason
+          "stackHeight": "5 ft" | "walkWidth": {"value": "6 in", "reason": "thin crew"} | "6 in" | "walkWidth" is 1'-0" to
+          "stackHeight": "5 ft" | "machineCrew": 3 | none | none
           "value": "4 ft", "reason": "guard barricade along the edge" | "value": "4 ft" | {"value" | without "reason"
           """)
   void job(String old, String other, String place, String message) {
