@@ -70,6 +70,17 @@ final class BadSiteTest {
           "starter": "half"}, | "starter": "quarter"}, | "quarter" | "quarter" as "starter"
           [54, 60], [54, 70] | [54, 60], [74, 70] | [[50, 60] | floor opening "stair" reaching beyond deck "deck"
           [66, 51], [66, 79] | [66, 79], [66, 51] | [[32, 51] | an outline whose sides 1 and 3 meet
+          "top": [48, 53] | "top": [48, 50] | [48, 50] | steps "S1" whose top is not on deck "deck"
+          "top": [48, 53] | "top": [52, 65] | [52, 65] | steps "S1" whose top is not on deck "deck"
+          "top": [48, 53] | "top": [48, 51] | none | none
+          "foot": [48, 48] | "foot": [48, 52] | [48, 52], "top" | steps "S1" whose foot is on deck "deck"
+          "foot": [48, 48], "top": [48, 53] | "foot": [48, 51], "top": [48, 53] | none | none
+          "decks": [ | "decks": [{"id": "porch", "outline": [[60, 75], [70, 75], [70, 85], [60, 85]], "height": "2 ft", "allowed": "60 psf"}, | [[32, 51] | deck "deck" over deck "porch"; decks lie beside each other and may touch
+          "decks": [ | "decks": [{"id": "porch", "outline": [[40, 55], [45, 55], [45, 58], [40, 58]], "height": "2 ft", "allowed": "60 psf"}, | [[32, 51] | deck "deck" over deck "porch"
+          "decks": [ | "decks": [{"id": "porch", "outline": [[66, 51], [66, 79], [32, 79], [32, 51]], "height": "2 ft", "allowed": "60 psf"}, | [[32, 51], [66, 51] | deck "deck" over deck "porch"
+          "decks": [ | "decks": [{"id": "porch", "outline": [[20, 60], [80, 60], [80, 65], [20, 65]], "height": "2 ft", "allowed": "60 psf"}, | [[32, 51] | deck "deck" over deck "porch"
+          "decks": [ | "decks": [{"id": "porch", "outline": [[66, 51], [76, 51], [76, 79], [66, 79]], "height": "2 ft", "allowed": "60 psf"}, | none | none
+          "decks": [ | "decks": [{"id": "porch", "outline": [[30, 49], [68, 49], [68, 81], [67, 81], [67, 50], [30, 50]], "height": "2 ft", "allowed": "60 psf"}, | none | none
           [98, 20], [98, 40] | [98, 20], [198, 40] | [[16, 20] | yard "yard" reaching beyond the site's boundary
           [48, 10], [48, 48] | [48, -10], [48, 48] | [[48, -10] | lane "path" reaching beyond the site's boundary
           "centre": [60, 7] | "centre": [60, 3] | [60, 3] | truck stand "gate" reaching beyond the site's boundary
