@@ -11,8 +11,10 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import skidway.rules.Level;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
+import skidway.rules.Weaker;
 import skidway.units.Figures;
 import skidway.units.UnitSystem;
 
@@ -62,9 +64,11 @@ class RulesPagesTest {
     page.append(
         "of a floor, nor licensed practice. Check the edition in force before you rely on one.\n\n");
     page.append("## Settings\n\n");
-    page.append("`job.json` may change any of them; a published limit only with a reason.\n\n");
-    page.append("| key | default | US | flag | published limit | source |\n");
-    page.append("|---|---|---|---|---|---|\n");
+    page.append(
+        "`job.json` may change any of them; a published limit only with a reason, and what hard\n");
+    page.append("rules use only with a reason when it becomes weaker.\n\n");
+    page.append("| key | default | US | flag | published limit | weaker when | source |\n");
+    page.append("|---|---|---|---|---|---|---|\n");
     for (Setting setting : Setting.values()) {
       page.append(
           row(
@@ -73,6 +77,7 @@ class RulesPagesTest {
               US.of(setting.measure(), setting.defaultSi()),
               setting.flag().words(),
               setting.published() ? "yes" : "",
+              setting.weaker().words(),
               setting.source()));
     }
     page.append(
@@ -116,6 +121,16 @@ class RulesPagesTest {
   void everySettingSaysWhereItComesFrom(Setting setting) {
     assertThat(setting.source()).isNotBlank();
     assertThat(setting.key()).matches("[a-z][A-Za-z]+");
+  }
+
+  @ParameterizedTest
+  @EnumSource(Setting.class)
+  void whatHardRulesUseHasAWeakerSide(Setting setting) {
+    boolean guards =
+        Arrays.stream(Rule.values())
+            .anyMatch(r -> r.level() == Level.HARD && r.settings().contains(setting));
+    assertThat(setting.weaker() != Weaker.NEITHER).isEqualTo(guards);
+    assertThat(guards || !setting.published()).isTrue();
   }
 
   private static String row(String... cells) {

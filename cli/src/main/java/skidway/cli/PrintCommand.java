@@ -62,7 +62,7 @@ final class PrintCommand implements Callable<Integer> {
             Packet.html(task, plan, fingerprint, broken(audit)));
     screen.result("Map and unloading sheet: %s", packet);
     screen.result("Map alone: %s", map);
-    if (!audit.clean()) {
+    if (!broken(audit).isEmpty()) {
       screen.say("The audit finds broken rules in this plan; the packet says so.");
     }
     return audit.clean() ? ExitCode.FINE : ExitCode.BROKEN_RULE;

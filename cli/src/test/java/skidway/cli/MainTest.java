@@ -84,6 +84,8 @@ class MainTest {
     Shell audit = quickly("audit", job);
     assertThat(audit.code()).isEqualTo(ExitCode.BROKEN_RULE);
     assertThat(audit.out()).contains("once", "placed");
+    assertThat(quickly("print", job).code()).isEqualTo(ExitCode.BROKEN_RULE);
+    assertThat(job.resolve("out/packet-001.html")).content().contains("Do not unload by this plan");
   }
 
   @Test
@@ -121,7 +123,8 @@ class MainTest {
     assertThat(shell.code()).isEqualTo(ExitCode.BROKEN_RULE);
     assertThat(shell.out()).contains("Without a spot", "machineCapacity");
     assertThat(quickly("audit", job).code()).isEqualTo(ExitCode.BROKEN_RULE);
-    assertThat(quickly("print", job).code()).isEqualTo(ExitCode.FINE);
+    assertThat(quickly("print", job).code()).isEqualTo(ExitCode.BROKEN_RULE);
+    assertThat(job.resolve("out/packet-001.html")).content().doesNotContain("Do not unload");
   }
 
   @Test

@@ -8,6 +8,10 @@ import skidway.site.Spot;
 
 /** The spots that the people on site gave; when there are any, a plan may use no others. */
 record GivenSpots(List<Spot> given) {
+  /**
+   * Plan files give masses to this; a limit given in pounds is hardly ever a whole number of it.
+   */
+  private static final double MASS_TOLERANCE_KG = 0.01;
 
   /** What is wrong with a spot of the plan, if anything. */
   Optional<String> fault(Spot planned) {
@@ -44,11 +48,15 @@ record GivenSpots(List<Spot> given) {
   }
 
   private static boolean same(OptionalDouble a, OptionalDouble b) {
-    return a.isPresent() == b.isPresent() && near(a.orElse(0), b.orElse(0));
+    return a.isPresent() == b.isPresent() && near(a.orElse(0), b.orElse(0), MASS_TOLERANCE_KG);
+  }
+
+  private static boolean near(double a, double b) {
+    return near(a, b, Ledger.LENGTH_TOLERANCE_M);
   }
 
   /** Equal numbers are near, also when they are endless or no number at all. */
-  private static boolean near(double a, double b) {
-    return Double.compare(a, b) == 0 || Math.abs(a - b) <= Ledger.LENGTH_TOLERANCE_M;
+  private static boolean near(double a, double b, double tolerance) {
+    return Double.compare(a, b) == 0 || Math.abs(a - b) <= tolerance;
   }
 }

@@ -16,8 +16,7 @@ import skidway.timber.Bundle;
  * @param zone the deck or yard, when the site has it
  * @param bundles those of its bundles that are delivered, bottom to top
  */
-record Standing(
-    String name, boolean rack, Spot spot, Optional<Zone> zone, List<Bundle> bundles) {
+record Standing(String name, boolean rack, Spot spot, Optional<Zone> zone, List<Bundle> bundles) {
   Standing {
     bundles = List.copyOf(bundles);
   }

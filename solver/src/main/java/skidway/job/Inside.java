@@ -37,6 +37,16 @@ final class Inside {
   }
 
   boolean holds(Segment line) {
+    return holds(line.a()) && holds(line.b()) && middles(line).stream().allMatch(this::holds);
+  }
+
+  /** Whether a point is inside and not on the edge. */
+  boolean holdsWithin(Point p) {
+    return holds(p) && sides.stream().noneMatch(side -> side.holds(p));
+  }
+
+  /** The middles of the parts that the outline's sides cut a line into. */
+  List<Point> middles(Segment line) {
     List<Double> cuts = new ArrayList<>(List.of(0.0, 1.0));
     for (Segment side : sides) {
       if (line.crosses(side)) {
@@ -50,11 +60,11 @@ final class Inside {
       }
     }
     cuts.sort(Double::compare);
-    boolean inside = holds(line.a()) && holds(line.b());
-    for (int i = 1; i < cuts.size() && inside; i++) {
-      inside = holds(line.at((cuts.get(i - 1) + cuts.get(i)) / 2));
+    List<Point> middles = new ArrayList<>();
+    for (int i = 1; i < cuts.size(); i++) {
+      middles.add(line.at((cuts.get(i - 1) + cuts.get(i)) / 2));
     }
-    return inside;
+    return middles;
   }
 
   boolean holds(Point p) {

@@ -25,7 +25,8 @@ record JobHead(String name, Optional<UnitSystem> units, Settings settings) {
     Format.check(f);
     String name = Plain.line(f, "name");
     f.has("units");
-    Settings settings = f.has("settings") ? new SettingsReader().read(f) : Settings.defaults();
+    SettingsReader reader = new SettingsReader(values.figures());
+    Settings settings = f.has("settings") ? reader.read(f) : Settings.defaults();
     JobHead head = new JobHead(name, units, settings);
     f.finish(() -> head);
     return head;

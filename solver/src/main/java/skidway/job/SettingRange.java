@@ -20,13 +20,22 @@ final class SettingRange {
               0.1,
               HIGHEST_STACK_M);
       case STACK_TIERS -> new Bounds.Range(words, Measure.COUNT, 1, 12);
+      case END_OVERHANG, SIDE_OVERHANG, BEARER_REACH -> length(words, 0, 1);
+      case BEARER_HEIGHT -> length(words, 0, 0.5);
+      case STACK_GAP, WALL_STRIP_INSIDE, WALL_STRIP_OUTSIDE -> length(words, 0, 5);
+      case MACHINE_STAND_ROOM, OPENING_SETBACK, DECK_EDGE_SETBACK -> length(words, 0, 15);
       // These widen into areas that people stand or walk on, so they are above 0.
-      case OPEN_STRIP, WALK_WIDTH, RACK_PIECE_LENGTH ->
-          new Bounds.Range(words, Measure.LENGTH, 0.1, 10);
+      case OPEN_STRIP -> length(words, 0.1, 10);
+      case WALK_WIDTH -> length(words, 0.3, 3);
+      case RACK_PIECE_LENGTH -> length(words, 0.1, 3);
       case RACK_PACKING -> new Bounds.Range(words, Measure.RATIO, 0.01, 1);
       case CLIMB_FACTOR -> new Bounds.Range(words, Measure.RATIO, 0, 100);
       default -> byMeasure(words, setting.measure());
     };
+  }
+
+  private static Bounds.Range length(String words, double least, double most) {
+    return new Bounds.Range(words, Measure.LENGTH, least, most);
   }
 
   private static Bounds.Range byMeasure(String words, Measure measure) {

@@ -3,20 +3,34 @@ package skidway.job;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import skidway.rules.Level;
+import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
+import skidway.units.Figures;
 
 /**
  * Reads the settings that a job changes, each as a value or as {@code {"value": .., "reason": ..}}.
- * A published limit is changed with a reason only.
+ * A published limit is changed with a reason only, and so is any number of a hard rule that is made
+ * weaker.
  */
 final class SettingsReader {
   /** Differences below this are rounding, in any SI unit. */
   private static final double SAME = 0.001;
 
+  private static final String WITH_REASON =
+      "write {\"value\": ..., \"reason\": \"...\"}, or remove it";
+
+  private final Figures figures;
   private final EnumMap<Setting, Settings.Change> changes = new EnumMap<>(Setting.class);
+
+  SettingsReader(Figures figures) {
+    this.figures = figures;
+  }
 
   Settings read(Fields job) {
     job.object("settings", "setting").ifPresent(this::all);
@@ -52,10 +66,47 @@ final class SettingsReader {
             f.at(key),
             "a published limit changed without a reason",
             "\"" + key + "\" is " + setting.source() + "; it is changed only with a reason",
-            "write {\"value\": ..., \"reason\": \"...\"}, or remove it");
+            WITH_REASON);
+      } else if (isWeaker(setting, si)) {
+        f.report(
+            f.at(key),
+            "a hard rule made weaker without a reason",
+            weakerAllowed(setting),
+            WITH_REASON);
       }
       changes.put(setting, new Settings.Change(si, ""));
     }
+  }
+
+  /** A figure that is written like the default is the default: 1 ft for 0.30 m. */
+  private boolean isWeaker(Setting setting, double si) {
+    boolean weaker =
+        switch (setting.weaker()) {
+          case LOWER -> si < setting.defaultSi() - SAME;
+          case HIGHER -> si > setting.defaultSi() + SAME;
+          case NEITHER -> false;
+        };
+    return weaker && !words(setting, si).equals(words(setting, setting.defaultSi()));
+  }
+
+  private String weakerAllowed(Setting setting) {
+    String rules =
+        Arrays.stream(Rule.values())
+            .filter(r -> r.level() == Level.HARD && r.settings().contains(setting))
+            .map(Rule::id)
+            .collect(Collectors.joining(", "));
+    return String.format(
+        Locale.ROOT,
+        "\"%s\" %s than %s lets through what the hard rule %s stops, so it takes a reason that is"
+            + " printed with every plan",
+        setting.key(),
+        setting.weaker().words(),
+        words(setting, setting.defaultSi()),
+        rules);
+  }
+
+  private String words(Setting setting, double si) {
+    return figures.of(setting.measure(), si);
   }
 
   private void withReason(Fields change, Setting setting, Bounds.Range range) {

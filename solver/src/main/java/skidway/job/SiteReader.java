@@ -66,6 +66,7 @@ final class SiteReader {
           "stacks stand on a deck or a yard",
           "add \"yards\" or \"decks\"");
     }
+    DeckChecks.apart(decks);
     WallRing.check(f, wallsRead);
     if (bounded) {
       SiteBoundary within = new SiteBoundary(boundary);

@@ -34,7 +34,12 @@ final class ZoneReader {
             () ->
                 new Deck(
                     id, outline, heightM, allowedKpa, Read.values(openings), Read.values(ways)));
-    deck.ifPresent(d -> holds(d, openings));
+    deck.ifPresent(
+        d -> {
+          holds(d, openings);
+          DeckChecks checks = new DeckChecks(d);
+          ways.forEach(checks::steps);
+        });
     return f.sound() ? deck : Optional.empty();
   }
 

@@ -10,7 +10,6 @@ import java.util.regex.Pattern;
  * An inch mark may be missing only after feet. A number of feet without a mark is not read here.
  */
 final class FeetAndInches {
-  private static final double METRES_PER_INCH = 0.0254;
   private static final String FOOT = "(?:'|ft|foot|feet)";
   private static final String INCH = "(?:\"|in|inch|inches)";
 
@@ -61,6 +60,6 @@ final class FeetAndInches {
   }
 
   private static double signed(Matcher m, double inches) {
-    return (m.group(1) == null ? inches : -inches) * METRES_PER_INCH;
+    return (m.group(1) == null ? inches : -inches) * Customary.METRES_PER_INCH;
   }
 }

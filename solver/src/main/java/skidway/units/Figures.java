@@ -8,18 +8,12 @@ import java.util.Locale;
  * machine's locale.
  */
 public record Figures(UnitSystem units) {
-  private static final double METRES_PER_INCH = 0.0254;
-  private static final double KG_PER_POUND = 0.45359237;
-
-  /** One pound-force per square foot in kilopascals. */
-  private static final double KPA_PER_PSF = 0.04788025898;
-
   /** A length to the nearest half inch or centimetre. */
   public String length(double metres) {
     if (units == UnitSystem.METRIC) {
       return text("%.2f m", metres);
     }
-    long halfInches = Math.round(Math.abs(metres) / METRES_PER_INCH * 2);
+    long halfInches = Math.round(Math.abs(metres) / Customary.METRES_PER_INCH * 2);
     long feet = halfInches / 24;
     long inches = halfInches % 24 / 2;
     String half = halfInches % 2 == 1 ? " 1/2" : "";
@@ -29,19 +23,23 @@ public record Figures(UnitSystem units) {
 
   /** A mass to the whole pound or kilogram. */
   public String mass(double kg) {
-    return units == UnitSystem.METRIC ? text("%,.0f kg", kg) : text("%,.0f lb", kg / KG_PER_POUND);
+    return units == UnitSystem.METRIC
+        ? text("%,.0f kg", kg)
+        : text("%,.0f lb", kg / Customary.KG_PER_POUND);
   }
 
   /** An area load, to the pound per square foot or the tenth of a kilopascal. */
   public String pressure(double kpa) {
-    return units == UnitSystem.METRIC ? text("%.1f kPa", kpa) : text("%.0f psf", kpa / KPA_PER_PSF);
+    return units == UnitSystem.METRIC
+        ? text("%.1f kPa", kpa)
+        : text("%.0f psf", kpa / Customary.KPA_PER_PSF);
   }
 
   /** Walking or driving speed. */
   public String speed(double metresPerSecond) {
     return units == UnitSystem.METRIC
         ? text("%.2f m/s", metresPerSecond)
-        : text("%.2f ft/s", metresPerSecond / (12 * METRES_PER_INCH));
+        : text("%.2f ft/s", metresPerSecond / Customary.METRES_PER_FOOT);
   }
 
   /** Person-seconds as crew hours, to a tenth. */

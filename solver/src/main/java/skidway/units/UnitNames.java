@@ -5,50 +5,47 @@ import java.util.OptionalDouble;
 
 /** Knows the units that a quantity may be written in, and how much of the SI unit each one is. */
 final class UnitNames {
-  private static final double METRES_PER_INCH = 0.0254;
-  private static final double METRES_PER_FOOT = 0.3048;
-  private static final double METRES_PER_MILE = 1609.344;
-  private static final double KG_PER_POUND = 0.45359237;
-
-  /** One pound-force per square foot in kilopascals. */
-  private static final double KPA_PER_PSF = 0.04788025898;
-
   /** Weight of one kilogram per square metre in kilopascals, standard gravity. */
   private static final double KPA_PER_KG_PER_M2 = 0.00980665;
 
   private static final Map<String, Double> LENGTHS =
       Map.ofEntries(
-          Map.entry("'", METRES_PER_FOOT),
-          Map.entry("ft", METRES_PER_FOOT),
-          Map.entry("foot", METRES_PER_FOOT),
-          Map.entry("feet", METRES_PER_FOOT),
-          Map.entry("\"", METRES_PER_INCH),
-          Map.entry("in", METRES_PER_INCH),
-          Map.entry("inch", METRES_PER_INCH),
-          Map.entry("inches", METRES_PER_INCH),
+          Map.entry("'", Customary.METRES_PER_FOOT),
+          Map.entry("ft", Customary.METRES_PER_FOOT),
+          Map.entry("foot", Customary.METRES_PER_FOOT),
+          Map.entry("feet", Customary.METRES_PER_FOOT),
+          Map.entry("\"", Customary.METRES_PER_INCH),
+          Map.entry("in", Customary.METRES_PER_INCH),
+          Map.entry("inch", Customary.METRES_PER_INCH),
+          Map.entry("inches", Customary.METRES_PER_INCH),
           Map.entry("m", 1.0),
           Map.entry("cm", 0.01),
           Map.entry("mm", 0.001));
 
   private static final Map<String, Double> MASSES =
-      Map.of("lb", KG_PER_POUND, "lbs", KG_PER_POUND, "kg", 1.0, "t", 1000.0);
+      Map.of("lb", Customary.KG_PER_POUND, "lbs", Customary.KG_PER_POUND, "kg", 1.0, "t", 1000.0);
 
   private static final Map<String, Double> PRESSURES =
       Map.of(
-          "psf", KPA_PER_PSF,
-          "lb/ft2", KPA_PER_PSF,
-          "kpa", 1.0,
-          "kn/m2", 1.0,
-          "kg/m2", KPA_PER_KG_PER_M2);
+          "psf",
+          Customary.KPA_PER_PSF,
+          "lb/ft2",
+          Customary.KPA_PER_PSF,
+          "kpa",
+          1.0,
+          "kn/m2",
+          1.0,
+          "kg/m2",
+          KPA_PER_KG_PER_M2);
 
   private static final Map<String, Double> SPEEDS =
       Map.of(
           "ft/s",
-          METRES_PER_FOOT,
+          Customary.METRES_PER_FOOT,
           "m/s",
           1.0,
           "mph",
-          METRES_PER_MILE / 3600,
+          Customary.METRES_PER_MILE / 3600,
           "km/h",
           1000.0 / 3600);
 
@@ -86,9 +83,9 @@ final class UnitNames {
       return 1;
     }
     return switch (measure) {
-      case LENGTH, SPEED -> METRES_PER_FOOT;
-      case MASS -> KG_PER_POUND;
-      case PRESSURE -> KPA_PER_PSF;
+      case LENGTH, SPEED -> Customary.METRES_PER_FOOT;
+      case MASS -> Customary.KG_PER_POUND;
+      case PRESSURE -> Customary.KPA_PER_PSF;
       case DURATION, ANGLE, RATIO, COUNT -> 1;
     };
   }

@@ -26,6 +26,20 @@ final class BadSiteTest {
           "stackHeight": "5 ft" | "stackHeight": "5 lb" | "5 lb" | "5 lb" as length
           "stackHeight": "5 ft" | "stackHeight": "16'-1\\"" | "16'-1 | 29 CFR 1926.250(b)(8)(iv)
           "stackHeight": "5 ft" | "walkWidth": "2 ft" | "2 ft" | a published limit changed without a reason
+          "stackHeight": "5 ft" | "stackHeight": "8 ft" | "8 ft" | a hard rule made weaker without a reason; "stackHeight" higher than 6'-0" lets through what the hard rule stackHeight stops, so it takes a reason
+          "stackHeight": "5 ft" | "stackHeight": {"value": "8 ft", "reason": "forks lift on"} | none | none
+          "stackHeight": "5 ft" | "endOverhang": "1 ft" | none | none
+          "stackHeight": "5 ft" | "endOverhang": "13 in" | "13 in" | a hard rule made weaker without a reason
+          "stackHeight": "5 ft" | "endOverhang": {"value": "30 ft", "reason": "long timbers"} | "30 ft" | "endOverhang" is 0" to 3'-3 1/2"
+          "stackHeight": "5 ft" | "sideOverhang": {"value": "4 ft", "reason": "wide"} | "4 ft" | "sideOverhang" is 0" to
+          "stackHeight": "5 ft" | "bearerReach": "1 ft" | "1 ft" | "bearerReach" higher than 0" lets through what the hard rule zoneLoad stops
+          "stackHeight": "5 ft" | "stackGap": 0 | "stackGap": ^0 | "stackGap" lower than 1'-0" lets through what the hard rule spotsApart stops
+          "stackHeight": "5 ft" | "stackGap": "3 ft" | none | none
+          "stackHeight": "5 ft" | "machineStandRoom": "4'-11\\"" | none | none
+          "stackHeight": "5 ft" | "bearerHeight": "1 in" | "1 in" | a hard rule made weaker without a reason
+          "stackHeight": "5 ft" | "rackPacking": "90 %" | "90 %" | a hard rule made weaker without a reason
+          "stackHeight": "5 ft" | "walkWidth": {"value": "6 in", "reason": "thin crew"} | "6 in" | "walkWidth" is 1'-0" to
+          "stackHeight": "5 ft" | "machineCrew": 3 | none | none
           "value": "4 ft", "reason": "guard barricade along the edge" | "value": "4 ft" | {"value" | without "reason"
           """)
   void job(String old, String other, String place, String message) {
@@ -56,6 +70,17 @@ final class BadSiteTest {
           "starter": "half"}, | "starter": "quarter"}, | "quarter" | "quarter" as "starter"
           [54, 60], [54, 70] | [54, 60], [74, 70] | [[50, 60] | floor opening "stair" reaching beyond deck "deck"
           [66, 51], [66, 79] | [66, 79], [66, 51] | [[32, 51] | an outline whose sides 1 and 3 meet
+          "top": [48, 53] | "top": [48, 50] | [48, 50] | steps "S1" whose top is not on deck "deck"
+          "top": [48, 53] | "top": [52, 65] | [52, 65] | steps "S1" whose top is not on deck "deck"
+          "top": [48, 53] | "top": [48, 51] | none | none
+          "foot": [48, 48] | "foot": [48, 52] | [48, 52], "top" | steps "S1" whose foot is on deck "deck"
+          "foot": [48, 48], "top": [48, 53] | "foot": [48, 51], "top": [48, 53] | none | none
+          "decks": [ | "decks": [{"id": "porch", "outline": [[60, 75], [70, 75], [70, 85], [60, 85]], "height": "2 ft", "allowed": "60 psf"}, | [[32, 51] | deck "deck" over deck "porch"; decks lie beside each other and may touch
+          "decks": [ | "decks": [{"id": "porch", "outline": [[40, 55], [45, 55], [45, 58], [40, 58]], "height": "2 ft", "allowed": "60 psf"}, | [[32, 51] | deck "deck" over deck "porch"
+          "decks": [ | "decks": [{"id": "porch", "outline": [[66, 51], [66, 79], [32, 79], [32, 51]], "height": "2 ft", "allowed": "60 psf"}, | [[32, 51], [66, 51] | deck "deck" over deck "porch"
+          "decks": [ | "decks": [{"id": "porch", "outline": [[20, 60], [80, 60], [80, 65], [20, 65]], "height": "2 ft", "allowed": "60 psf"}, | [[32, 51] | deck "deck" over deck "porch"
+          "decks": [ | "decks": [{"id": "porch", "outline": [[66, 51], [76, 51], [76, 79], [66, 79]], "height": "2 ft", "allowed": "60 psf"}, | none | none
+          "decks": [ | "decks": [{"id": "porch", "outline": [[30, 49], [68, 49], [68, 81], [67, 81], [67, 50], [30, 50]], "height": "2 ft", "allowed": "60 psf"}, | none | none
           [98, 20], [98, 40] | [98, 20], [198, 40] | [[16, 20] | yard "yard" reaching beyond the site's boundary
           [48, 10], [48, 48] | [48, -10], [48, 48] | [[48, -10] | lane "path" reaching beyond the site's boundary
           "centre": [60, 7] | "centre": [60, 3] | [60, 3] | truck stand "gate" reaching beyond the site's boundary

@@ -30,8 +30,7 @@ final class WalkField {
   /** Steps between two cells, and the walk they count for. */
   private record Climb(int foot, int top, int length) {}
 
-  WalkField(
-      WalkGrid grid, Levels levels, byte[] closed, ClosedWalls walls, List<Stair> stairs) {
+  WalkField(WalkGrid grid, Levels levels, byte[] closed, ClosedWalls walls, List<Stair> stairs) {
     this.grid = grid;
     this.levels = levels;
     this.closed = closed;

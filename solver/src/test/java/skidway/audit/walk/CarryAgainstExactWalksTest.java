@@ -48,8 +48,7 @@ final class CarryAgainstExactWalksTest {
   }
 
   /** Checks the walks to some pieces and gives the exact ones. */
-  private static List<Double> checkAlike(
-      Task task, Point access, Predicate<Placement> wanted) {
+  private static List<Double> checkAlike(Task task, Point access, Predicate<Placement> wanted) {
     PullOrder order = PullOrder.of(task.site(), task.delivery().pieces());
     Walker walker = new Walker(Setting.STEP_OVER.defaultSi(), Setting.CLIMB_FACTOR.defaultSi());
     double[] exact = WalkingDistances.between(task.site(), walker, List.of(access), order)[0];
