@@ -1,6 +1,8 @@
 package skidway.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import skidway.erection.Placement;
 import skidway.site.Deck;
 import skidway.site.Point;
@@ -8,28 +10,37 @@ import skidway.site.Site;
 import skidway.site.Wall;
 
 /**
- * Where somebody stands to lay a piece: 0.3 m (assumption) off either face of the wall, at the
- * middle of the piece's place.
+ * Finds where somebody stands to lay a piece.
+ *
+ * <p>On either side of the wall, at the middle of the piece's place, the person stands at the first
+ * walkable point on the line from 0.3 m off the wall's face towards the face, looked for every 0.05
+ * m down to 0.05 m off the face (assumption). A side without one does not count. The audit starts
+ * from the same sentence, with none of this code.
  *
  * @param extraM metres of walk that lifting the piece up onto the deck counts for, when the wall
  *     stands on a deck and the point does not
  */
 record StandingPoint(Point at, double extraM) {
-  private static final double OFF_FACE_M = 0.3;
+  private static final double[] OFF_FACE_M = {0.30, 0.25, 0.20, 0.15, 0.10, 0.05};
 
-  /** The inside one first. */
-  static List<StandingPoint> of(Site site, Placement place, Walker walker) {
+  /** The inside one first; none on a side where nobody can stand. */
+  static List<StandingPoint> of(
+      Site site, Placement place, Walker walker, Predicate<Point> walkable) {
     Wall wall = place.wall();
-    Point off = wall.inward().times(wall.thicknessM() / 2 + OFF_FACE_M);
-    double wallFoot = heightM(site, place.middle(), wall.thicknessM() / 2);
-    return List.of(
-        at(site, place.middle().plus(off), wallFoot, walker),
-        at(site, place.middle().minus(off), wallFoot, walker));
-  }
-
-  private static StandingPoint at(Site site, Point point, double wallFootM, Walker walker) {
-    double climbM = Math.max(0, wallFootM - heightM(site, point, 0));
-    return new StandingPoint(point, walker.climbFactor() * climbM);
+    double halfM = wall.thicknessM() / 2;
+    double wallFootM = heightM(site, place.middle(), halfM);
+    List<StandingPoint> found = new ArrayList<>();
+    for (Point out : List.of(wall.inward(), wall.inward().times(-1))) {
+      for (double offFaceM : OFF_FACE_M) {
+        Point point = place.middle().plus(out.times(halfM + offFaceM));
+        if (walkable.test(point)) {
+          double climbM = Math.max(0, wallFootM - heightM(site, point, 0));
+          found.add(new StandingPoint(point, walker.climbFactor() * climbM));
+          break;
+        }
+      }
+    }
+    return found;
   }
 
   /** Height of the highest deck under a point or within a distance of it, 0 on the ground. */

@@ -110,6 +110,16 @@ final class WalkingGraph {
     }
   }
 
+  /** Whether somebody can stand on a point. */
+  boolean isWalkable(Point point) {
+    ViewPoint view = new ViewPoint(point);
+    return levels.stream()
+        .filter(level -> level.holds(point))
+        .findFirst()
+        .filter(level -> areas.getOrDefault(level, List.of()).stream().anyMatch(view::isIn))
+        .isPresent();
+  }
+
   /** Finds the area a point lies in and what it sees from there. */
   Stop stop(ViewPoint view) {
     for (Level level : levels) {

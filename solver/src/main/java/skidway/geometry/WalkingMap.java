@@ -67,7 +67,7 @@ public final class WalkingMap {
     }
     for (int piece = 0; piece < to.size(); piece++) {
       for (StandingPoint point :
-          StandingPoint.of(terrain.site(), to.get(piece), terrain.walker())) {
+          StandingPoint.of(terrain.site(), to.get(piece), terrain.walker(), graph::isWalkable)) {
         shorten(metres, piece, starts, point);
       }
     }
@@ -76,9 +76,6 @@ public final class WalkingMap {
 
   private void shorten(double[][] metres, int piece, List<Stop> starts, StandingPoint point) {
     Stop end = graph.stop(new ViewPoint(point.at()));
-    if (!end.isWalkable()) {
-      return;
-    }
     double[] toEnd = graph.metresFrom(end);
     for (int i = 0; i < starts.size(); i++) {
       double walk = graph.metres(starts.get(i), end, toEnd) + point.extraM();

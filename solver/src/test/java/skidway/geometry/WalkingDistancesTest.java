@@ -47,15 +47,25 @@ class WalkingDistancesTest {
 
   @Test
   void fromTheGroundToTheFartherFaceWhenTheNearerIsClosedOff() {
-    // Something stands where the outside standing point is: people go up the steps instead.
-    Site site =
-        aSite()
-            .walls(wall("W1", 10, 16, 20, 16, Starter.FULL))
-            .keepClear("K", Outline.box(14.9, 15.5, 15.1, 15.7), 0, false)
-            .build();
-    double metres = between(site, new Point(14.5, 10), SOUTH)[0];
+    // Something stands before the outside face right up to it: people go up the steps instead.
+    double metres = between(blockedBeforeTheWall(15.9), new Point(14.5, 10), SOUTH)[0];
     double upTheSteps = 5 + 1.3 + 0.6 * 4.4 + Math.hypot(0.5, 0.1);
     assertThat(metres).isCloseTo(upTheSteps, within(TOLERANCE_M));
+  }
+
+  @Test
+  void nearerToTheFaceWhereSomethingStandsFartherOff() {
+    // The points 0.3 and 0.25 m off the face are taken, the one at 0.2 m is free.
+    double metres = between(blockedBeforeTheWall(15.7), new Point(14.5, 10), SOUTH)[0];
+    double roundTheCorner = Math.hypot(0.4, 5.7) + 0.1;
+    assertThat(metres).isCloseTo(roundTheCorner + 0.6 * 4.4, within(TOLERANCE_M));
+  }
+
+  private static Site blockedBeforeTheWall(double toY) {
+    return aSite()
+        .walls(wall("W1", 10, 16, 20, 16, Starter.FULL))
+        .keepClear("K", Outline.box(14.9, 15.5, 15.1, toY), 0, false)
+        .build();
   }
 
   @Test

@@ -35,7 +35,10 @@ public final class CarryWalks {
   private final List<Placement> pieces;
   private final List<Set<String>> risen;
   private final WalkGrid grid;
-  private final Map<Set<String>, WalkField> fields = new HashMap<>();
+  private final Map<Set<String>, Stage> stages = new HashMap<>();
+
+  /** How people walk while certain walls stand, and where they stand to lay each piece. */
+  private record Stage(WalkField field, Ground ground, Map<Placement, List<LayingPoint>> laying) {}
 
   public CarryWalks(Task task, PullOrder order) {
     site = task.site();
@@ -73,27 +76,32 @@ public final class CarryWalks {
     double[] metres = new double[pullIndices.size()];
     placesByRisen.forEach(
         (standing, places) -> {
-          WalkField field = fields.computeIfAbsent(standing, this::field);
-          field.measureFrom(access);
+          Stage stage = stages.computeIfAbsent(standing, this::stage);
+          stage.field.measureFrom(access);
           for (int i : places) {
-            metres[i] = nearestSide(field, pieces.get(pullIndices.get(i)));
+            metres[i] = nearestSide(stage, pieces.get(pullIndices.get(i)));
           }
         });
     return metres;
   }
 
-  private WalkField field(Set<String> standing) {
+  private Stage stage(Set<String> standing) {
     ClosedWalls walls = ClosedWalls.of(site, stepOverM, wall -> standing.contains(wall.id()));
     SiteObstacles obstacles = new SiteObstacles(site, Double.POSITIVE_INFINITY);
     byte[] closed = obstacles.draw(grid, 0, 1.01 * grid.cellM(), walls);
     Levels levels = new Levels(site, stepOverM);
-    return new WalkField(grid, levels, closed, walls, Stair.all(site, climbFactor));
+    List<Stair> stairs = Stair.all(site, climbFactor);
+    WalkField field = new WalkField(grid, levels, closed, walls, stairs);
+    return new Stage(field, new Ground(site, walls), new HashMap<>());
   }
 
-  private double nearestSide(WalkField field, Placement piece) {
-    return LayingPoint.of(site, piece, climbFactor).stream()
-        .mapToDouble(laying -> field.metresTo(laying.at()) + laying.extraM())
+  private double nearestSide(Stage stage, Placement piece) {
+    return stage
+        .laying
+        .computeIfAbsent(piece, p -> LayingPoint.of(site, stage.ground, p, climbFactor))
+        .stream()
+        .mapToDouble(laying -> stage.field.metresTo(laying.at()) + laying.extraM())
         .min()
-        .orElseThrow();
+        .orElse(Double.POSITIVE_INFINITY);
   }
 }

@@ -2,7 +2,9 @@ package skidway.audit.walk;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import skidway.site.Point;
@@ -12,7 +14,7 @@ final class WalkField {
   /** How far from a place an open cell may lie to stand for it. */
   private static final double NEAR_M = 0.5;
 
-  /** How many cells off a point is measured from; less than a wall with the room before it. */
+  /** How many cells off a point is measured from. */
   private static final double AROUND_CELLS = 2;
 
   private static final int FAR = Integer.MAX_VALUE;
@@ -23,7 +25,9 @@ final class WalkField {
   private final byte[] closed;
   private final byte[] level;
   private final short[] allowed;
+  private final ClosedWalls walls;
   private final int[] distances;
+  private final Map<Point, int[]> openCells = new HashMap<>();
   private final List<Climb> climbs;
   private final double unitM;
 
@@ -34,6 +38,7 @@ final class WalkField {
     this.grid = grid;
     this.levels = levels;
     this.closed = closed;
+    this.walls = walls;
     moves = new Moves(grid.columns());
     level = levels.draw(grid);
     allowed = moves.allowed(grid, closed, level);
@@ -120,10 +125,15 @@ final class WalkField {
   }
 
   /**
-   * The open cells around a point on its own level; several, so that a point between cells is
-   * measured from the one on its way. Where none is at hand, the nearest.
+   * The open cells around a point on its own level and on its own side of every wall; several, so
+   * that a point between cells is measured from the one on its way. Where none is at hand, the
+   * nearest.
    */
   private IntStream openCells(Point p) {
+    return IntStream.of(openCells.computeIfAbsent(p, at -> findOpenCells(at).toArray()));
+  }
+
+  private IntStream findOpenCells(Point p) {
     byte own = levels.at(p);
     int[] around = open(p, AROUND_CELLS * grid.cellM(), own).toArray();
     return around.length > 0
@@ -139,6 +149,7 @@ final class WalkField {
 
   private IntStream open(Point p, double withinM, byte own) {
     return grid.near(p, withinM, near -> true).stream()
-        .filter(cell -> closed[cell] == 0 && level[cell] == own);
+        .filter(cell -> closed[cell] == 0 && level[cell] == own)
+        .filter(cell -> !walls.cut(p, grid.middle(cell)));
   }
 }

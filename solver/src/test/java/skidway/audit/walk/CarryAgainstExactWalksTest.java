@@ -6,6 +6,7 @@ import static skidway.testkit.BundleBuilder.aBundle;
 import static skidway.testkit.SiteBuilder.aSite;
 import static skidway.testkit.SiteBuilder.wall;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -17,6 +18,7 @@ import skidway.erection.Placement;
 import skidway.erection.PullOrder;
 import skidway.geometry.Walker;
 import skidway.geometry.WalkingDistances;
+import skidway.job.JobReader;
 import skidway.plan.Task;
 import skidway.rules.Setting;
 import skidway.site.Outline;
@@ -29,6 +31,7 @@ import skidway.testkit.Tasks;
 /** The audit's grid and the exact walks that plans are made with check each other here. */
 final class CarryAgainstExactWalksTest {
   private static final double CELLS_M = 0.2;
+  private static final double FOOT_M = 0.3048;
 
   @Property(tries = 10)
   void bothFindTheSameWalksWithinTheStatedError(
@@ -87,6 +90,38 @@ final class CarryAgainstExactWalksTest {
     assertThat(checkAlike(withPartition(4, 0.4), yard, last)).allMatch(Double::isFinite);
     assertThat(checkAlike(withPartition(4, 0.5), yard, last))
         .containsOnly(Double.POSITIVE_INFINITY);
+  }
+
+  @Test
+  void bothStandNearerToTheWallWhereAFloorOpeningIsInTheWay() {
+    // W4's inner face lies at x = 10.1. Round the opening's corners to its west side, twice.
+    Task near = westPiece(0.2);
+    assertThat(checkAlike(near, new Point(15, 20), p -> true).get(0))
+        .isCloseTo(Math.hypot(2, 2) + 2.7 + 2, within(0.001));
+    // With no room at all on that side the piece is laid from outside, 0.3 m off the face.
+    Task none = westPiece(0.04);
+    assertThat(checkAlike(none, new Point(15, 20), p -> true).get(0))
+        .isCloseTo(Math.hypot(2, 2) + 2.86 + Math.hypot(2, 0.54) + 4.4 * 0.1, within(0.001));
+  }
+
+  private static Task westPiece(double openingOffFaceM) {
+    return Tasks.task(
+        aSite()
+            .deckHeight(0.1)
+            .floorOpening("stair", Outline.box(10.1 + openingOffFaceM, 18, 13, 22))
+            .build(),
+        aBundle("B1").piece("W4", 1, 1, 8).build());
+  }
+
+  @Test
+  void bothFindTheSameWalksBesideTheStairOfTheLHouse() {
+    Task task = JobReader.read(Path.of("..", "demo-data", "l-house")).task();
+    Predicate<Placement> besideTheStair =
+        p -> p.wall().id().equals("W6") && Math.abs(p.middle().y() / FOOT_M - 49) < 5;
+    Point onDeck = new Point(45 * FOOT_M, 40 * FOOT_M);
+    Point inYard = new Point(20 * FOOT_M, 40 * FOOT_M);
+    assertThat(checkAlike(task, onDeck, besideTheStair)).hasSizeGreaterThan(10);
+    assertThat(checkAlike(task, inYard, besideTheStair)).allMatch(Double::isFinite);
   }
 
   private static Task withPartition(double doorFromM, double sillM) {
