@@ -29,19 +29,26 @@ final class WallPlan {
     for (Piece piece : pieces) {
       courses.computeIfAbsent(piece.course(), c -> new ArrayList<>()).add(piece);
     }
+    List<WallOpening> openings =
+        wall.openings().stream().sorted(Comparator.comparingDouble(WallOpening::fromM)).toList();
     List<Placement> placed = new ArrayList<>();
-    courses.forEach((course, row) -> placeCourse(wall, courseM, course, row, placed));
+    courses.forEach((course, row) -> placeCourse(wall, openings, courseM, course, row, placed));
     return placed;
   }
 
   private static void placeCourse(
-      Wall wall, double courseM, int course, List<Piece> row, List<Placement> placed) {
+      Wall wall,
+      List<WallOpening> openings,
+      double courseM,
+      int course,
+      List<Piece> row,
+      List<Placement> placed) {
     double bottom = bottomM(wall.starter(), course, courseM);
     double next = 0;
     row.sort(Comparator.comparingInt(Piece::position).thenComparing(Piece::mark));
     for (Piece piece : row) {
       double top = bottom + piece.section().heightM();
-      double from = piece.fromLeftM().orElse(pastOpenings(wall, next, bottom, top));
+      double from = piece.fromLeftM().orElse(pastOpenings(openings, next, bottom, top));
       placed.add(new Placement(piece, wall, from, bottom));
       next = from + piece.lengthM();
     }
@@ -52,11 +59,13 @@ final class WallPlan {
     return course == 1 ? 0 : (starter.shareOfCourse() + course - 2) * courseM;
   }
 
-  private static double pastOpenings(Wall wall, double from, double bottom, double top) {
+  /**
+   * @param openings of the wall, from left to right
+   */
+  private static double pastOpenings(
+      List<WallOpening> openings, double from, double bottom, double top) {
     double at = from;
-    List<WallOpening> byDistance =
-        wall.openings().stream().sorted(Comparator.comparingDouble(WallOpening::fromM)).toList();
-    for (WallOpening opening : byDistance) {
+    for (WallOpening opening : openings) {
       boolean sameHeight = opening.sillM() < top - 1e-6 && opening.headM() > bottom + 1e-6;
       boolean inside = at > opening.fromM() - EDGE_TOLERANCE_M && at < opening.toM();
       if (sameHeight && inside) {

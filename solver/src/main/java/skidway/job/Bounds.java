@@ -41,24 +41,23 @@ enum Bounds {
   LAYER("a layer", Measure.COUNT, 1, 1000),
   OFF_ORDER("an off-order", Measure.COUNT, 1, 100_000);
 
-  private final String words;
-  private final Measure measure;
-  private final double least;
-  private final double most;
+  /**
+   * How far timbers may pass a wall's end, each side: they lap at the corners (common practice).
+   */
+  static final double CORNER_LAP_M = 1.0;
+
+  private final Range range;
 
   Bounds(String words, Measure measure, double least, double most) {
-    this.words = words;
-    this.measure = measure;
-    this.least = least;
-    this.most = most;
+    this.range = new Range(words, measure, least, most);
   }
 
   Measure measure() {
-    return measure;
+    return range.measure();
   }
 
   Range range() {
-    return new Range(words, measure, least, most);
+    return range;
   }
 
   /** A named range of believed values. */

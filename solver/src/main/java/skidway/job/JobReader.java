@@ -83,7 +83,8 @@ public final class JobReader {
         new BundlesReader(bundleIds, loadIds).read(bundlesFile, values);
     PiecesReader pieces = new PiecesReader(problems, walls, bundleIds);
     Packing packing = new Packing(bundles);
-    packing.pack(pieces.read(piecesFile, values));
+    List<PiecesReader.PieceRow> fitting = packing.pack(pieces.read(piecesFile, values));
+    site.ifPresent(s -> new OnWalls(s).check(fitting));
     Delivery delivery = new Delivery(loads, packing.bundles(pieces));
 
     problems.throwIfAny(FILES);

@@ -20,14 +20,17 @@ final class Packing {
     this.bundles = bundles;
   }
 
-  void pack(List<PiecesReader.PieceRow> pieces) {
+  /** Puts each piece into its bundle, and returns those that fit or whose bundle is not known. */
+  List<PiecesReader.PieceRow> pack(List<PiecesReader.PieceRow> pieces) {
+    List<PiecesReader.PieceRow> fitting = new ArrayList<>();
     for (PiecesReader.PieceRow piece : pieces) {
       packed.computeIfAbsent(piece.bundleId(), b -> new ArrayList<>()).add(piece.packed());
       BundlesReader.BundleRow bundle = bundles.get(piece.bundleId());
-      if (bundle != null) {
-        fits(piece, bundle.bundle());
+      if (bundle == null || fits(piece, bundle.bundle())) {
+        fitting.add(piece);
       }
     }
+    return fitting;
   }
 
   /** The bundles with their pieces. */
@@ -59,16 +62,18 @@ final class Packing {
     return full;
   }
 
-  private static void fits(PiecesReader.PieceRow piece, Bundle bundle) {
+  private static boolean fits(PiecesReader.PieceRow piece, Bundle bundle) {
     CsvRow row = piece.row();
     double lengthM = piece.packed().piece().lengthM();
-    if (lengthM > bundle.lengthM() + TAPE_TOLERANCE_M) {
-      row.report(
-          "length",
-          "piece \"" + piece.packed().piece().mark() + "\" of " + row.length(lengthM),
-          "bundle \"" + bundle.id() + "\" is " + row.length(bundle.lengthM()) + " long",
-          "correct the piece's length or bundle, or the bundle's length");
+    if (lengthM <= bundle.lengthM() + TAPE_TOLERANCE_M) {
+      return true;
     }
+    row.report(
+        "length",
+        "piece \"" + piece.packed().piece().mark() + "\" of " + row.length(lengthM),
+        "bundle \"" + bundle.id() + "\" is " + row.length(bundle.lengthM()) + " long",
+        "correct the piece's length or bundle, or the bundle's length");
+    return false;
   }
 
   /** More wood than the bundle's outside has room for is odd: something is measured wrong. */

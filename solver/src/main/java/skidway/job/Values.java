@@ -1,5 +1,8 @@
 package skidway.job;
 
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
 import skidway.units.Figures;
 import skidway.units.Measure;
 import skidway.units.Quantities;
@@ -8,6 +11,12 @@ import skidway.units.UnreadableQuantity;
 
 /** Turns single values into quantities, and reports at their place those that are none. */
 final class Values {
+  /**
+   * Timbers repeat a few sections and lengths; a table of nothing but different ones stays small.
+   */
+  private static final int MOST_REMEMBERED = 5000;
+
+  private final Map<Measure, Map<String, Double>> remembered = new EnumMap<>(Measure.class);
   private final Problems problems;
   private final Quantities quantities;
   private final boolean unitsKnown;
@@ -49,7 +58,21 @@ final class Values {
 
   /** A quantity as text, in SI; not a number after a problem. */
   double read(Place place, Bounds.Range range, String text) {
-    return read(place, range, () -> quantities.read(range.measure(), text), text);
+    return read(place, range, () -> readOnce(range.measure(), text), text);
+  }
+
+  /** The same text is the same quantity, and parsing it is most of the work of a large table. */
+  private double readOnce(Measure measure, String text) {
+    Map<String, Double> texts = remembered.computeIfAbsent(measure, m -> new HashMap<>());
+    Double known = texts.get(text);
+    if (known != null) {
+      return known;
+    }
+    double si = quantities.read(measure, text);
+    if (texts.size() < MOST_REMEMBERED) {
+      texts.put(text, si);
+    }
+    return si;
   }
 
   String allowed(Measure measure) {

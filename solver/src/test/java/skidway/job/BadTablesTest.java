@@ -65,6 +65,51 @@ final class BadTablesTest {
     }
   }
 
+  /** Wall W2 is 26 ft long; its first course is 16 ft and 10 ft. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          W2-C1-2,W2,1,2,10 ft        | W2-C1-2,W2,1,2,13 ft        |
+          W2-C1-2,W2,1,2,10 ft        | W2-C1-2,W2,1,2,13'-4        | 5:16: found piece "W2-C1-2" that ends at 29'-4"; wall W2 is 26'-0" long, and timbers may pass a corner by 3'-3 1/2". Way out: correct the length, position or "from_left" of the pieces of course 1, or the wall's ends
+          W2-C1-1,W2,1,1,16 ft,8 in,3 in,eastern white pine,18 %,B02,1, | W2-C1-1,W2,1,1,16 ft,8 in,3 in,eastern white pine,18 %,B02,1,-3 ft |
+          W2-C1-1,W2,1,1,16 ft,8 in,3 in,eastern white pine,18 %,B02,1, | W2-C1-1,W2,1,1,16 ft,8 in,3 in,eastern white pine,18 %,B02,1,-4 ft | 4:62: found piece "W2-C1-1" that starts 4'-0" before its wall's left end; wall W2 is
+          W2-C1-1,W2,1,1,16 ft,8 in,3 in,eastern white pine,18 %,B02,1, | W2-C1-1,W2,1,1,16 ft,8 in,3 in,eastern white pine,18 %,B02,1,600 ft | 4:62: found piece "W2-C1-1" that ends at 616'-0"; wall W2 is
+          """)
+  void piecesLieOnTheirWall(String old, String other, String problem) {
+    JobFolder folder = JobFolder.in(temp);
+    String table =
+        folder.text("pieces.csv").replace("\n", ",\n").replaceFirst(",\n", ",from_left\n");
+    assertThat(table).contains(old);
+    folder.write("pieces.csv", table.replace(old, other));
+    if (problem == null) {
+      assertThat(JobReader.read(folder.path()).remarks()).isEmpty();
+    } else {
+      assertThat(Spoiled.problems(folder))
+          .singleElement()
+          .extracting(Problem::text)
+          .asString()
+          .startsWith("pieces.csv:" + problem);
+    }
+  }
+
+  @Test
+  void aWallThatIsTooShortIsOneProblemForEachCourse() {
+    JobFolder folder =
+        JobFolder.in(temp)
+            .replace("site.json", "[33, 52], \"to\": [65, 52]", "[33, 52], \"to\": [38, 52]")
+            .replace(
+                "site.json", "\"from\": \"13 ft\", \"width\"", "\"from\": \"1 ft\", \"width\"");
+    folder.write(
+        "pieces.csv",
+        folder.text("pieces.csv").replace("W1-C1-2,W1,1,2,\"15'-10\"\"\"", "W1-C1-2,W1,1,2,8 ft")
+            + "W1-C2-1,W1,2,1,13 ft,8 in,6 in,eastern white pine,18,B01,1\n"
+            + "W1-C2-2,W1,2,2,8 ft,8 in,6 in,eastern white pine,18,B01,1\n");
+    assertThat(Spoiled.problems(folder)).extracting(Problem::line).containsExactly(2, 6);
+  }
+
   @Test
   void aBundleWithoutPiecesIsAProblem() {
     JobFolder folder = JobFolder.in(temp);
