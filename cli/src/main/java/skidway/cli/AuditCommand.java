@@ -13,10 +13,12 @@ import skidway.plan.Task;
 
 /** Checks a plan from scratch. */
 @Command(
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
     name = "audit",
     description = {
-      "Checks the newest plan, or the one named, against every rule, from the raw figures and",
-      "without the planner's own sums. Plans edited by hand are welcome."
+      "Checks the newest plan, or the one named, against every rule.",
+      "It works from the raw figures, without the planner's sums; plans edited by hand are welcome."
     })
 final class AuditCommand implements Callable<Integer> {
   private final Screen screen;

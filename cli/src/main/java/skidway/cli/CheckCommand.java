@@ -18,6 +18,8 @@ import skidway.units.Figures;
 
 /** Reads and weighs a job. */
 @Command(
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
     name = "check",
     description =
         "Reads a job, says everything that is wrong with it, and weighs loads and bundles.")

@@ -11,9 +11,11 @@ import skidway.staging.StopButton;
 
 /** Writes the demo jobs and takes one of them all the way. */
 @Command(
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
     name = "demo",
     description = {
-      "Writes the demo jobs under DIR, then checks, stages, audits and prints the L-shaped house.",
+      "Writes the demo jobs and takes the L-shaped house all the way from check to print.",
       "Files that are there already are left alone."
     })
 final class DemoCommand implements Callable<Integer> {

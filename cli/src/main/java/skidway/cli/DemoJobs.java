@@ -2,7 +2,6 @@ package skidway.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,7 +28,12 @@ final class DemoJobs {
         folders.add(folder);
       }
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw new BadUsage(
+          "The demo jobs cannot be written under "
+              + dir
+              + ": "
+              + e.getMessage()
+              + ". Way out: name a folder that may be written to.");
     }
     return folders;
   }

@@ -9,7 +9,7 @@ import skidway.staging.StopButton;
  * written, and only then the program goes, with the exit code it would have had.
  */
 final class Interrupt {
-  private static final long MOST_SECONDS = 60;
+  private static final long MOST_MINUTES = 10;
 
   private final StopButton stop = new StopButton();
   private final CountDownLatch finished = new CountDownLatch(1);
@@ -36,7 +36,7 @@ final class Interrupt {
     }
     stop.press();
     try {
-      if (finished.await(MOST_SECONDS, TimeUnit.SECONDS)) {
+      if (finished.await(MOST_MINUTES, TimeUnit.MINUTES)) {
         Runtime.getRuntime().halt(code);
       }
     } catch (InterruptedException e) {

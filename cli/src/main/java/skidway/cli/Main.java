@@ -12,6 +12,8 @@ import skidway.staging.StopButton;
 
 /** Skidway on the command line. */
 @Command(
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
     name = "skidway",
     description = {
       "Plans where the bundles of a timber package go: which spot, which tier, in which order off",

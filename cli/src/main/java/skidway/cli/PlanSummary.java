@@ -86,6 +86,9 @@ final class PlanSummary {
 
   private List<String> savings() {
     int placed = task.delivery().bundles().size() - plan.unplaced().size();
+    if (placed == 0) {
+      return List.of();
+    }
     return plan.baselines().stream()
         .max(Comparator.comparingInt(Baseline::placed).thenComparing(b -> -b.effort().totalS()))
         .map(best -> saving(best, placed))

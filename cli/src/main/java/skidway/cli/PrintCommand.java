@@ -20,10 +20,13 @@ import skidway.sheet.StackMap;
 
 /** Writes the map and the unloading sheet. */
 @Command(
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
     name = "print",
     description = {
-      "Writes the stack map and the unloading sheet of the newest plan, or of the one named, as one",
-      "page into the job's out folder. The page needs no network and opens on a phone."
+      "Writes stack map and unloading sheet as one page.",
+      "Of the newest plan, or of the one named, into the job's out folder. The page needs no",
+      "network and opens on a phone."
     })
 final class PrintCommand implements Callable<Integer> {
   private final Screen screen;
@@ -60,8 +63,8 @@ final class PrintCommand implements Callable<Integer> {
             chosen.job().folder(),
             "packet-" + stem + ".html",
             Packet.html(task, plan, fingerprint, broken(audit)));
-    screen.result("Map and unloading sheet: %s", packet);
     screen.result("Map alone: %s", map);
+    screen.result("Map and unloading sheet: %s", packet);
     if (!broken(audit).isEmpty()) {
       screen.say("The audit finds broken rules in this plan; the packet says so.");
     }

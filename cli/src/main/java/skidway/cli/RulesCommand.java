@@ -16,6 +16,8 @@ import skidway.units.UnitSystem;
 
 /** Lists the rules. */
 @Command(
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
     name = "rules",
     description = "Lists every rule with its level, the limits in force and where they come from.")
 final class RulesCommand implements Callable<Integer> {

@@ -17,6 +17,8 @@ import skidway.staging.StopButton;
 
 /** Plans a job and writes the plan. */
 @Command(
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
     name = "stage",
     description =
         "Plans where every bundle goes and writes the plan as the next file in the job's plans folder.")

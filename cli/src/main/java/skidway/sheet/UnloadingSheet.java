@@ -38,7 +38,35 @@ final class UnloadingSheet {
       rows.write(step);
     }
     table.end();
+    withoutSpot(page, task, plan);
     page.close().line();
+  }
+
+  /** What comes off between the lifts above and has nowhere to go. */
+  private static void withoutSpot(Markup page, Task task, Plan plan) {
+    if (plan.unplaced().isEmpty()) {
+      return;
+    }
+    List<String> ids = plan.unplaced().stream().map(u -> inOffOrder(task, u.bundleId())).toList();
+    page.open("p", "class", "no-spot");
+    page.leaf("strong", "Not in this list, because they have no spot: ");
+    page.text(String.join("; ", ids));
+    page.text(". They come off in their turn; ask the site lead where to, before lifting them.");
+    page.close();
+  }
+
+  private static String inOffOrder(Task task, String bundleId) {
+    return task.delivery()
+        .bundle(bundleId)
+        .map(
+            b ->
+                b.id()
+                    + ", "
+                    + LoadNames.of(b.loadId())
+                    + ", "
+                    + Ordinals.of(b.offOrder())
+                    + " off")
+        .orElse(bundleId);
   }
 
   private static Optional<String> load(Task task, Step step) {

@@ -87,35 +87,31 @@ class BenchmarkTest {
         run.peakKb() / 1024);
   }
 
-  /** The cabin with so many more pieces: long walls, many courses, bundles of ten. */
+  /** The cabin with so many more pieces: very many courses, bundles of ten. */
   private static Path manyPieces(Path dir, int count) throws IOException {
     Path job = DemoFolder.copy("cabin", Files.createDirectories(dir.resolve("many")));
     StringBuilder pieces = new StringBuilder();
     StringBuilder bundles = new StringBuilder("bundle,load,off_order,length,width,height\n");
     pieces.append("mark,wall,course,position,length,width,height,species,moisture,bundle,layer\n");
-    String wall = firstWall(job);
     for (int i = 0; i < count; i++) {
       int bundle = i / 10 + 1;
       if (i % 10 == 0) {
-        bundles.append(String.format(Locale.ROOT, "N%d,L1,%d,1.2,0.6,0.6%n", bundle, bundle));
+        bundles.append(
+            String.format(Locale.ROOT, "N%d,L%d,%d,1.2,0.6,0.6%n", bundle, bundle % 2 + 1, bundle));
       }
       pieces.append(
           String.format(
               Locale.ROOT,
-              "P%d,%s,%d,%d,1,0.15,0.2,eastern white pine,22,N%d,%d%n",
+              "P%d,W%d,%d,%d,1,0.15,0.2,eastern white pine,22,N%d,%d%n",
               i,
-              wall,
-              i / 40 + 1,
-              i % 40 + 1,
+              i / 6 % 4 + 1,
+              i / 24 + 20,
+              i % 6 + 1,
               bundle,
               i % 3 + 1));
     }
     Files.writeString(job.resolve("pieces.csv"), pieces);
     Files.writeString(job.resolve("bundles.csv"), bundles);
     return job;
-  }
-
-  private static String firstWall(Path job) throws IOException {
-    return Files.readAllLines(job.resolve("pieces.csv")).get(1).split(",", -1)[1];
   }
 }

@@ -30,6 +30,9 @@ final class Board {
   /** Pull indexes of each bundle's pieces, growing. */
   final int[][] pulls;
 
+  /** People who carry each piece, in the order of {@link #pulls}. */
+  private final int[][] carriers;
+
   /** Mass of each bundle, kg. */
   final double[] massKg;
 
@@ -94,12 +97,17 @@ final class Board {
     int n = bundles.size();
     int m = spots.size();
     pulls = new int[n][];
+    carriers = new int[n][];
     massKg = new double[n];
     onEndM2 = new double[n];
     rackMs = new long[n];
     for (int b = 0; b < n; b++) {
       List<Piece> pieces = bundles.get(b).pieces();
       pulls[b] = pieces.stream().mapToInt(order::indexOf).sorted().toArray();
+      carriers[b] = new int[pulls[b].length];
+      for (int i = 0; i < pulls[b].length; i++) {
+        carriers[b][i] = time.carriers(order.placements().get(pulls[b][i]).piece());
+      }
       massKg[b] = bundles.get(b).massKg();
       onEndM2[b] = RackRoom.floorM2(bundles.get(b));
       rackMs[b] = time.rackMs(pieces.size());
@@ -122,7 +130,7 @@ final class Board {
     BundleFit fit = new BundleFit(task, lifts);
     for (int b = 0; b < n; b++) {
       for (int s = 0; s < m; s++) {
-        price(b, s, metres[s], order, fit);
+        price(b, s, metres[s], fit);
       }
     }
     near = new int[n][];
@@ -131,23 +139,23 @@ final class Board {
     }
   }
 
-  private void price(int b, int s, double[] metres, PullOrder order, BundleFit fit) {
+  private void price(int b, int s, double[] metres, BundleFit fit) {
     Bundle bundle = bundles.get(b);
     Spot spot = spots.get(s);
     placeMs[b][s] = REFUSED;
-    if (!fit.refusals(bundle, spot).isEmpty()) {
+    if (!fit.refusals(bundle, massKg[b], spot).isEmpty()) {
       return;
     }
     long carry = 0;
-    for (Piece piece : bundle.pieces()) {
-      double way = metres[order.indexOf(piece)];
+    for (int i = 0; i < pulls[b].length; i++) {
+      double way = metres[pulls[b][i]];
       if (Double.isInfinite(way)) {
         return;
       }
-      carry += time.carryMs(piece, way);
+      carry += time.carryMs(carriers[b][i], way);
     }
     carryMs[b][s] = carry;
-    Lifts.Lift lift = lifts.offTruck(bundle, spot.footprint().centre()).orElseThrow();
+    Lifts.Lift lift = lifts.offTruck(bundle, massKg[b], spot.footprint().centre()).orElseThrow();
     placeMs[b][s] = carry + time.liftMs(lift.driveM()) + (rack[s] ? rackMs[b] : 0);
   }
 

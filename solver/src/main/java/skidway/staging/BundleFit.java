@@ -25,27 +25,30 @@ final class BundleFit {
     this.lifts = lifts;
   }
 
-  /** All rules that refuse, in their order; none if the bundle may lie there. */
-  List<Rule> refusals(Bundle bundle, Spot spot) {
+  /**
+   * All rules that refuse, in their order; none if the bundle may lie there.
+   *
+   * @param massKg of the bundle, worked out once by the caller
+   */
+  List<Rule> refusals(Bundle bundle, double massKg, Spot spot) {
     List<Rule> refusals = new ArrayList<>();
     if (spot.kind() == SpotKind.RACK) {
-      inRack(bundle, spot, refusals);
+      inRack(bundle, massKg, spot, refusals);
     } else {
-      inStack(bundle, spot, refusals);
+      inStack(bundle, massKg, spot, refusals);
     }
     OptionalDouble limitKg = spot.massLimitKg();
-    refuse(
-        limitKg.isPresent() && bundle.massKg() > limitKg.getAsDouble(), Rule.SPOT_MASS, refusals);
+    refuse(limitKg.isPresent() && massKg > limitKg.getAsDouble(), Rule.SPOT_MASS, refusals);
     if (!lifts.reaches(spot.footprint().centre())) {
       refusals.add(Rule.MACHINE_REACH);
     } else {
-      boolean lifted = lifts.offTruck(bundle, spot.footprint().centre()).isPresent();
+      boolean lifted = lifts.offTruck(bundle, massKg, spot.footprint().centre()).isPresent();
       refuse(!lifted, Rule.MACHINE_CAPACITY, refusals);
     }
     return refusals;
   }
 
-  private void inStack(Bundle bundle, Spot spot, List<Rule> refusals) {
+  private void inStack(Bundle bundle, double massKg, Spot spot, List<Rule> refusals) {
     boolean larger =
         bundle.lengthM() > spot.footprint().lengthM() + 1e-9
             || bundle.widthM() > spot.footprint().widthM() + 1e-9;
@@ -54,21 +57,21 @@ final class BundleFit {
     refuse(heightM > settings.get(Setting.STACK_HEIGHT) + 1e-9, Rule.STACK_HEIGHT, refusals);
     double areaM2 =
         AreaLoad.bearingM2(bundle.lengthM(), bundle.widthM(), settings.get(Setting.BEARER_REACH));
-    refuse(overloads(bundle, areaM2, spot), Rule.ZONE_LOAD, refusals);
+    refuse(overloads(massKg, areaM2, spot), Rule.ZONE_LOAD, refusals);
   }
 
-  private void inRack(Bundle bundle, Spot spot, List<Rule> refusals) {
+  private void inRack(Bundle bundle, double massKg, Spot spot, List<Rule> refusals) {
     double longestM = settings.get(Setting.RACK_PIECE_LENGTH);
     refuse(bundle.longestPieceM() > longestM + 1e-9, Rule.RACK_LENGTH, refusals);
     double floorM2 = spot.footprint().areaM2();
     double packedM2 = settings.get(Setting.RACK_PACKING) * floorM2;
     refuse(RackRoom.floorM2(bundle) > packedM2 + 1e-9, Rule.RACK_ROOM, refusals);
-    refuse(overloads(bundle, floorM2, spot), Rule.ZONE_LOAD, refusals);
+    refuse(overloads(massKg, floorM2, spot), Rule.ZONE_LOAD, refusals);
   }
 
-  private boolean overloads(Bundle bundle, double areaM2, Spot spot) {
+  private boolean overloads(double massKg, double areaM2, Spot spot) {
     double allowedKpa = task.site().zone(spot.zoneId()).orElseThrow().allowedKpa();
-    return AreaLoad.kpa(bundle.massKg(), areaM2) > allowedKpa + 1e-9;
+    return AreaLoad.kpa(massKg, areaM2) > allowedKpa + 1e-9;
   }
 
   private static void refuse(boolean broken, Rule rule, List<Rule> refusals) {

@@ -29,9 +29,14 @@ final class CrewTime {
     machineCrew = settings.get(Setting.MACHINE_CREW);
   }
 
-  /** Carrying a piece over a walking distance and walking back. */
-  long carryMs(Piece piece, double metres) {
-    return millis(TeamLift.people(piece.massKg(), personKg) * metres * secondsPerMetre);
+  /** People who carry a piece. */
+  int carriers(Piece piece) {
+    return TeamLift.people(piece.massKg(), personKg);
+  }
+
+  /** So many people carrying a piece over a walking distance and walking back. */
+  long carryMs(int people, double metres) {
+    return millis(people * metres * secondsPerMetre);
   }
 
   /** Moving pieces aside and back. */

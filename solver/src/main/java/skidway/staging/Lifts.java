@@ -23,18 +23,18 @@ final class Lifts {
   }
 
   /** The best lift of a bundle from its truck onto a place, if the machine can do it. */
-  Optional<Lift> offTruck(Bundle bundle, Point place) {
-    return best(bundle, truckOf(bundle), List.of(place));
+  Optional<Lift> offTruck(Bundle bundle, double massKg, Point place) {
+    return best(massKg, truckOf(bundle), List.of(place));
   }
 
   /**
-   * The best lift of a bundle between two places from one stand, for a machine standing somewhere.
+   * The best lift of a mass between two places from one stand, for a machine standing somewhere.
    */
-  Optional<Lift> across(Bundle bundle, Point machineAt, Point from, Point to) {
-    return best(bundle, machineAt, List.of(from, to));
+  Optional<Lift> across(double massKg, Point machineAt, Point from, Point to) {
+    return best(massKg, machineAt, List.of(from, to));
   }
 
-  private Optional<Lift> best(Bundle bundle, Point machineAt, List<Point> places) {
+  private Optional<Lift> best(double massKg, Point machineAt, List<Point> places) {
     Lift best = null;
     for (MachineStand stand : machine.stands()) {
       double reach = 0;
@@ -47,7 +47,7 @@ final class Lifts {
           best == null
               || drive < best.driveM() - 1e-9
               || (drive < best.driveM() + 1e-9 && reach < best.reachM() - 1e-9);
-      if (capacity >= bundle.massKg() && better) {
+      if (capacity >= massKg && better) {
         best = new Lift(stand, drive, reach, capacity);
       }
     }

@@ -20,7 +20,8 @@ final class Objection {
   /** The rules, or none if the bundle may lie there. The bundle itself must lie nowhere. */
   List<Rule> against(int bundle, int spot) {
     if (board.placeMs[bundle][spot] == Board.REFUSED) {
-      List<Rule> refusals = fit.refusals(board.bundles.get(bundle), board.spots.get(spot));
+      List<Rule> refusals =
+          fit.refusals(board.bundles.get(bundle), board.massKg[bundle], board.spots.get(spot));
       return refusals.isEmpty() ? List.of(Rule.PATHS_OPEN) : refusals;
     }
     if (occupancy.count(spot) == 0 && !occupancy.free(spot)) {

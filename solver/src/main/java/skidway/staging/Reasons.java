@@ -17,6 +17,9 @@ final class Reasons {
   /** Spots tried for the next best place, cheapest first. */
   private static final int MOST_TRIED = 400;
 
+  /** A cheaper spot is worth a sentence from half a minute on. */
+  private static final long WORTH_TELLING_MS = 30_000;
+
   private final Occupancy occupancy;
   private final Board board;
   private final Map<Integer, Spot> named;
@@ -97,7 +100,7 @@ final class Reasons {
         tier,
         what.pieces().size(),
         figures.length(metres),
-        figures.hours(board.carryMs[bundle][spot] / 1000.0));
+        figures.minutes(board.carryMs[bundle][spot] / 1000.0));
   }
 
   private record Next(int spot, long moreMs, @Nullable String cheaperButRefused) {}
@@ -120,7 +123,8 @@ final class Reasons {
       }
       List<Rule> rules = objection.against(bundle, other);
       if (!rules.isEmpty()) {
-        if (refused == null && board.placeMs[bundle][other] < board.placeMs[bundle][spot]) {
+        if (refused == null
+            && board.placeMs[bundle][spot] - board.placeMs[bundle][other] > WORTH_TELLING_MS) {
           refused = refusedSentence(bundle, other, spot, rules.get(0));
         }
         continue;
@@ -169,7 +173,13 @@ final class Reasons {
   /** The code of a used spot, or words for one that the plan leaves empty. */
   private String nameOf(int spot) {
     Spot code = named.get(spot);
-    return code != null ? code.id() : "an unused place on " + board.spots.get(spot).zoneId();
+    if (code != null) {
+      return code.id();
+    }
+    Spot unused = board.spots.get(spot);
+    return board.task.site().spots().isEmpty()
+        ? "an unused place on " + unused.zoneId()
+        : unused.id();
   }
 
   private static String capital(String text) {

@@ -124,13 +124,15 @@ final class Unloading {
   }
 
   private Lifts.Lift lift(int bundle, int spot) {
-    return board.lifts.offTruck(board.bundles.get(bundle), centre(spot)).orElseThrow();
+    return board
+        .lifts
+        .offTruck(board.bundles.get(bundle), board.massKg[bundle], centre(spot))
+        .orElseThrow();
   }
 
   /** The lift from a waiting place onto a stack, from where the machine set the bundle down. */
   private Optional<Lifts.Lift> across(int bundle, Lifts.Lift down, int from, int to) {
-    return board.lifts.across(
-        board.bundles.get(bundle), down.stand().at(), centre(from), centre(to));
+    return board.lifts.across(board.massKg[bundle], down.stand().at(), centre(from), centre(to));
   }
 
   private Point centre(int spot) {

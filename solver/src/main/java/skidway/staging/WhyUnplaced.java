@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import skidway.plan.Unplaced;
 import skidway.rules.Rule;
+import skidway.rules.Setting;
 import skidway.timber.Bundle;
 import skidway.units.Figures;
 
@@ -39,6 +40,13 @@ final class WhyUnplaced {
       return new Unplaced(
           bundle.id(), Rule.INSIDE_ZONE, who + ": no deck or yard has room for any spot.");
     }
+    double longestRackM = board.task.settings().get(Setting.RACK_PIECE_LENGTH);
+    if (noStackSpots() && bundle.longestPieceM() > longestRackM) {
+      return new Unplaced(
+          bundle.id(),
+          Rule.INSIDE_ZONE,
+          who + ": no deck or yard has room for a stack of any bundle; only racks fit.");
+    }
     Map<Rule, Integer> turnedAway = new EnumMap<>(Rule.class);
     Map<Rule, Integer> alone = new EnumMap<>(Rule.class);
     int open = 0;
@@ -55,6 +63,15 @@ final class WhyUnplaced {
     String sentence = who + ": " + counts(turnedAway, open, noWay);
     return new Unplaced(
         bundle.id(), open > 0 ? Rule.PATHS_OPEN : binding(turnedAway, alone), sentence);
+  }
+
+  private boolean noStackSpots() {
+    for (boolean rack : board.rack) {
+      if (!rack) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private String counts(Map<Rule, Integer> turnedAway, int open, int noWay) {
