@@ -35,12 +35,12 @@ final class CsvTable {
         return false;
       }
       Optional<CsvHeader> header = CsvHeader.read(first, required, optional, values.problems());
-      return header.isPresent() && rows(cells, header.get(), values, reader);
+      return header.isPresent() && rows(cells, file, header.get(), values, reader);
     }
   }
 
   private static boolean rows(
-      CsvCells cells, CsvHeader header, Values values, Consumer<CsvRow> reader) {
+      CsvCells cells, SourceFile file, CsvHeader header, Values values, Consumer<CsvRow> reader) {
     boolean all = true;
     int rows = 0;
     for (List<CsvCells.Cell> row = cells.next(); !row.isEmpty(); row = cells.next()) {
@@ -59,6 +59,11 @@ final class CsvTable {
       if (fits) {
         reader.accept(new CsvRow(header, row, values));
       }
+    }
+    if (rows == 0 && !cells.broken()) {
+      String allowed = "a job has a row or more in every table";
+      values.problems().add(file.whole(), "a header and no rows", allowed, "write the rows");
+      return false;
     }
     return all && !cells.broken();
   }

@@ -76,7 +76,7 @@ final class Packing {
     return false;
   }
 
-  /** More wood than the bundle's outside has room for is odd: something is measured wrong. */
+  /** More wood than the bundle's outside has room for: its stack would be higher than planned. */
   private static void roomy(BundlesReader.BundleRow row, List<PackedPiece> inside) {
     Bundle b = row.bundle();
     double woodM3 = 0;
@@ -86,7 +86,7 @@ final class Packing {
     }
     if (woodM3 > b.lengthM() * b.widthM() * b.heightM() * 1.02) {
       row.row()
-          .remark(
+          .report(
               "bundle",
               "more wood in the pieces of bundle \"" + b.id() + "\" than it has room for",
               "the pieces fit into the bundle's length, width and height",

@@ -3,6 +3,8 @@ package skidway.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -130,13 +132,27 @@ final class BadTablesTest {
   }
 
   @Test
-  void moreWoodThanABundleHasRoomForIsARemark() {
+  void moreWoodThanABundleHasRoomForIsAProblem() {
     JobFolder folder = JobFolder.in(temp).replace("bundles.csv", "2 ft,1 ft", "1 ft,4 in");
-    assertThat(JobReader.read(folder.path()).remarks())
+    assertThat(Spoiled.problems(folder))
         .extracting(Problem::text)
         .first()
         .asString()
         .startsWith("bundles.csv:2:1: found more wood in the pieces of bundle \"B01\"");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"pieces.csv", "bundles.csv", "loads.csv"})
+  void aTableWithoutRowsIsAProblem(String file) throws IOException {
+    JobFolder folder = JobFolder.in(temp);
+    Path table = folder.path().resolve(file);
+    Files.writeString(table, Files.readString(table).lines().findFirst().orElseThrow() + "\n");
+    assertThat(Spoiled.problems(folder))
+        .extracting(Problem::text)
+        .contains(
+            file
+                + ": found a header and no rows; a job has a row or more in every table."
+                + " Way out: write the rows.");
   }
 
   @ParameterizedTest
