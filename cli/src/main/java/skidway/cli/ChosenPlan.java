@@ -24,6 +24,7 @@ record ChosenPlan(Job job, Path file, Plan plan) {
                                 + folder
                                 + "' first."));
     Plan plan = PlanFiles.read(file, job.task());
+    screen.say("%s, plan %s", job.task().jobName(), file.getFileName());
     if (!plan.inputs().equals(job.fingerprint())) {
       screen.say("The job's files have changed since %s was planned.", file.getFileName());
     }

@@ -19,7 +19,7 @@ final class MarginTable {
           figures.of(margin.rule().measure(), margin.value()),
           (margin.atLeast() ? "at least " : "")
               + figures.of(margin.rule().measure(), margin.limit()),
-          margin.limit() == 0 ? "-" : String.format(Locale.ROOT, "%.0f %%", 100 * margin.share()),
+          margin.limit() == 0 ? "-" : String.format(Locale.ROOT, "%.0f %%", percent(margin)),
           source(margin.rule()));
     }
     return table;
@@ -28,5 +28,10 @@ final class MarginTable {
   /** The first clause of a rule's source; the rules command shows all of it. */
   private static String source(Rule rule) {
     return rule.source().split("[;,] ", 2)[0];
+  }
+
+  /** Rounded down, so that a limit never seems farther off than it is. */
+  private static double percent(Margin margin) {
+    return Math.floor(100 * margin.share() + 1e-6) + 0.0;
   }
 }

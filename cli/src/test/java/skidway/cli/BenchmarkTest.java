@@ -3,6 +3,7 @@ package skidway.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -66,15 +67,17 @@ class BenchmarkTest {
     return (System.nanoTime() - start) / 1e9;
   }
 
-  private static long peakKb(Path status) throws IOException {
-    if (!Files.exists(status)) {
+  /** The peak so far, or 0 where the kernel does not tell or the process has just ended. */
+  private static long peakKb(Path status) {
+    try (var lines = Files.lines(status)) {
+      return lines
+          .filter(line -> line.startsWith("VmHWM"))
+          .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))
+          .findFirst()
+          .orElse(0);
+    } catch (IOException | UncheckedIOException e) {
       return 0;
     }
-    return Files.readAllLines(status).stream()
-        .filter(line -> line.startsWith("VmHWM"))
-        .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))
-        .findFirst()
-        .orElse(0);
   }
 
   private static void report(String what, Run run) {

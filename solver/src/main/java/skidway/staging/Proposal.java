@@ -21,7 +21,8 @@ final class Proposal {
     this.random = random;
   }
 
-  Reassign draw() {
+  /** The next change; it is overwritten by the one after. */
+  Change draw() {
     change.clear();
     int bundle = drawBundle();
     int kind = live.unplaced() == board.bundleCount() ? 0 : random.nextInt(100);
@@ -41,7 +42,7 @@ final class Proposal {
     if (change.size() == 0) {
       change.send(bundle, nearSpot(bundle));
     }
-    return change.toMove();
+    return change;
   }
 
   /** Half of the draws go to bundles without a spot while there are any. */

@@ -46,9 +46,9 @@ public class Proposals implements MoveIteratorFactory<StagingSolution, Reassign>
     @Override
     public boolean hasNext() {
       for (int i = 0; drawn == null && i < MOST_DRAWS && mayDraw(); i++) {
-        Reassign move = proposal.draw();
-        if (move.changes(live) && move.keepsRules(live)) {
-          drawn = move;
+        Change change = proposal.draw();
+        if (change.changes(live) && change.keepsRules(live)) {
+          drawn = change.toMove();
         }
       }
       return drawn != null;

@@ -16,90 +16,6 @@ final class Reassign extends AbstractMove<StagingSolution> {
     this.targets = targets;
   }
 
-  /** Whether any bundle would lie elsewhere than now. */
-  boolean changes(Occupancy live) {
-    for (int i = 0; i < bundles.length; i++) {
-      if (live.spotOf(bundles[i]) != targets[i]) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Whether the plan would still be within the rules; the occupancy is left as it was. */
-  boolean keepsRules(Occupancy live) {
-    if (isHopeless(live)) {
-      return false;
-    }
-    int[] before = new int[bundles.length];
-    for (int i = 0; i < bundles.length; i++) {
-      before[i] = live.spotOf(bundles[i]);
-      live.take(bundles[i]);
-    }
-    for (int i = 0; i < bundles.length; i++) {
-      live.put(bundles[i], targets[i]);
-    }
-    boolean legal = live.legal();
-    for (int bundle : bundles) {
-      live.take(bundle);
-    }
-    for (int i = 0; i < bundles.length; i++) {
-      live.put(bundles[i], before[i]);
-    }
-    return legal;
-  }
-
-  /**
-   * Whether a target is refused or stands in the way of a spot that stays used: seen at a glance.
-   */
-  private boolean isHopeless(Occupancy live) {
-    for (int i = 0; i < bundles.length; i++) {
-      int target = targets[i];
-      if (target == Occupancy.NOWHERE) {
-        continue;
-      }
-      if (live.board.placeMs[bundles[i]][target] == Board.REFUSED) {
-        return true;
-      }
-      if (live.count(target) == 0 && live.excluders(target) > vacatedAround(target, live)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** How many used spots that exclude a spot this move leaves empty. */
-  private int vacatedAround(int spot, Occupancy live) {
-    int vacated = 0;
-    for (int i = 0; i < bundles.length; i++) {
-      int from = live.spotOf(bundles[i]);
-      if (from != Occupancy.NOWHERE
-          && live.board.exclude(from, spot)
-          && isFirstFrom(from, i, live)
-          && leaving(from, live) == live.count(from)) {
-        vacated++;
-      }
-    }
-    return vacated;
-  }
-
-  private boolean isFirstFrom(int from, int at, Occupancy live) {
-    for (int i = 0; i < at; i++) {
-      if (live.spotOf(bundles[i]) == from) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private int leaving(int from, Occupancy live) {
-    int leaving = 0;
-    for (int bundle : bundles) {
-      leaving += live.spotOf(bundle) == from ? 1 : 0;
-    }
-    return leaving;
-  }
-
   @Override
   public boolean isMoveDoable(ScoreDirector<StagingSolution> director) {
     StagingSolution solution = director.getWorkingSolution();
@@ -114,8 +30,11 @@ final class Reassign extends AbstractMove<StagingSolution> {
   @Override
   protected Reassign createUndoMove(ScoreDirector<StagingSolution> director) {
     StagingSolution solution = director.getWorkingSolution();
-    return new Reassign(
-        bundles, Arrays.stream(bundles).map(b -> solution.placing(b).spot()).toArray());
+    int[] before = new int[bundles.length];
+    for (int i = 0; i < bundles.length; i++) {
+      before[i] = solution.placing(bundles[i]).spot();
+    }
+    return new Reassign(bundles, before);
   }
 
   @Override

@@ -55,10 +55,16 @@ final class StackEvaluator {
     if (k > mostTiers || tooHigh(set, k) || !fitsMass(set, k, spot)) {
       return StackCost.ILLEGAL;
     }
-    if (known.size() > MOST_KNOWN) {
-      known.clear();
+    Key key = key(set, k, spot);
+    StackCost cost = known.get(key);
+    if (cost == null) {
+      if (known.size() >= MOST_KNOWN) {
+        known.clear();
+      }
+      cost = search(set, k, spot, true, waits);
+      known.put(key, cost);
     }
-    return known.computeIfAbsent(key(set, k, spot), key -> search(set, k, spot, true, waits));
+    return cost;
   }
 
   /** The rule that keeps a set of bundles from lying on a stack spot in any order. */
@@ -201,11 +207,18 @@ final class StackEvaluator {
 
   /** Bundle numbers are below 65,536, so four of them fill a long, and twelve a key. */
   private Key key(int[] set, int k, int spot) {
-    long[] packed = new long[3];
-    for (int i = 0; i < k; i++) {
-      packed[i / 4] = packed[i / 4] << 16 | (set[i] + 1);
-    }
+    long first = packed(set, 0, k);
+    long second = packed(set, 4, k);
+    long third = packed(set, 8, k);
     int loadClass = Arrays.binarySearch(loadClasses, board.allowedKpa[spot]);
-    return new Key(packed[0], packed[1], packed[2], loadClass);
+    return new Key(first, second, third, loadClass);
+  }
+
+  private static long packed(int[] set, int from, int k) {
+    long packed = 0;
+    for (int i = from; i < Math.min(k, from + 4); i++) {
+      packed = packed << 16 | (set[i] + 1);
+    }
+    return packed;
   }
 }
