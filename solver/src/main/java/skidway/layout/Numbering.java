@@ -31,21 +31,10 @@ final class Numbering {
       for (Spot spot : sorted) {
         if (spot.zoneId().equals(zone.id())) {
           number++;
-          numbered.add(named(spot, zone.id() + "-" + number));
+          numbered.add(spot.called(zone.id() + "-" + number));
         }
       }
     }
     return numbered;
-  }
-
-  private static Spot named(Spot spot, String id) {
-    return new Spot(
-        id,
-        spot.zoneId(),
-        spot.kind(),
-        spot.footprint(),
-        spot.openSide(),
-        spot.stripM(),
-        spot.massLimitKg());
   }
 }

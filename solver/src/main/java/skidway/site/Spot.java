@@ -20,6 +20,11 @@ public record Spot(
     double stripM,
     OptionalDouble massLimitKg) {
 
+  /** The same place under another code. */
+  public Spot called(String code) {
+    return new Spot(code, zoneId, kind, footprint, openSide, stripM, massLimitKg);
+  }
+
   /** The open strip, as long as the spot. */
   public Footprint strip() {
     double off = (footprint.widthM() + stripM) / 2;

@@ -70,7 +70,7 @@ final class SpotCodes {
       if (site.spots().isEmpty()) {
         String kind = spot.kind() == SpotKind.RACK ? "R" : waiting.contains(s) ? "X" : "";
         String stem = prefixes.get(spot.zoneId()) + kind;
-        spot = renamed(spot, next(stem, counters));
+        spot = spot.called(next(stem, counters));
       }
       named.put(s, spot);
     }
@@ -109,16 +109,5 @@ final class SpotCodes {
       longer = last == 'A' ? longer + last : longer.substring(0, longer.length() - 1) + last;
     }
     return longer;
-  }
-
-  private static Spot renamed(Spot spot, String id) {
-    return new Spot(
-        id,
-        spot.zoneId(),
-        spot.kind(),
-        spot.footprint(),
-        spot.openSide(),
-        spot.stripM(),
-        spot.massLimitKg());
   }
 }

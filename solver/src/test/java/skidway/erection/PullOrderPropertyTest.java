@@ -32,7 +32,7 @@ class PullOrderPropertyTest {
         .ofMaxSize(40);
   }
 
-  @Property(tries = 100)
+  @Property(seed = "20310505", tries = 100)
   void nothingIsLaidBeforeWhatLiesBeneathIt(@ForAll("packages") List<Piece> pieces) {
     PullOrder order = PullOrder.of(SITE, pieces);
     for (Placement lower : order.placements()) {
@@ -51,7 +51,7 @@ class PullOrderPropertyTest {
     }
   }
 
-  @Property(tries = 100)
+  @Property(seed = "20310505", tries = 100)
   void everyPieceIsPulledOnceWhateverTheOrderOfTheList(
       @ForAll("packages") List<Piece> pieces, @ForAll long seed) {
     List<Piece> shuffled = new ArrayList<>(pieces);

@@ -30,7 +30,7 @@ class LayoutPropertiesTest {
           .with(Setting.OPENING_SETBACK, 0.8, "railing");
 
   /** Candidates keep every rule without using up what counts as touching. */
-  @Property(tries = 15)
+  @Property(seed = "20310505", tries = 15)
   void everyCandidateKeepsEveryPlacementRule(@ForAll @IntRange(max = 1_000_000) int seed) {
     Random random = new Random(seed);
     Site site = randomSite(random);
@@ -45,7 +45,7 @@ class LayoutPropertiesTest {
   }
 
   /** A random spot is legal exactly when the oracle says so, give or take two millimetres. */
-  @Property(tries = 100)
+  @Property(seed = "20310505", tries = 100)
   void legalSpotsAgreeWithTheOracle(@ForAll @IntRange(max = 1_000_000) int seed) {
     Random random = new Random(seed);
     Site site = randomSite(random);

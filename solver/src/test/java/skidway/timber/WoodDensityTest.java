@@ -90,7 +90,7 @@ class WoodDensityTest {
     assertThat(WoodDensity.kgPerM3(of(0.34), 100)).isCloseTo(680, within(1e-9));
   }
 
-  @Property(tries = 200)
+  @Property(seed = "20310505", tries = 200)
   void weighsOnlyItsWaterMoreAboveFibreSaturation(
       @ForAll @DoubleRange(min = 0.25, max = 0.7) double basic,
       @ForAll @DoubleRange(min = 30, max = 120) double moisturePct) {
@@ -98,7 +98,7 @@ class WoodDensityTest {
         .isCloseTo(1000 * basic * (1 + moisturePct / 100), within(1e-6));
   }
 
-  @Property(tries = 200)
+  @Property(seed = "20310505", tries = 200)
   void growsWithMoisture(
       @ForAll @DoubleRange(min = 0.25, max = 0.7) double basic,
       @ForAll @DoubleRange(min = 5, max = 18) double shrinkagePct,

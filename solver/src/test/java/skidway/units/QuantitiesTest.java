@@ -143,7 +143,7 @@ final class QuantitiesTest {
         .isInstanceOf(UnreadableQuantity.class);
   }
 
-  @Property(tries = 300)
+  @Property(seed = "20310505", tries = 300)
   void readsBackWhatFiguresWrite(@ForAll @DoubleRange(min = -300, max = 300) double metres) {
     String feet = new Figures(UnitSystem.US).length(metres);
     assertThat(us.length(feet)).isCloseTo(metres, within(INCH / 4 + 1e-9));
@@ -152,13 +152,13 @@ final class QuantitiesTest {
     assertThat(us.length(metre)).isCloseTo(metres, within(0.005 + 1e-9));
   }
 
-  @Property(tries = 500)
+  @Property(seed = "20310505", tries = 500)
   void givesANumberOrAMessageForAnyText(
       @ForAll Measure measure, @ForAll @StringLength(max = 80) String text) {
     numberOrMessage(measure, text);
   }
 
-  @Property(tries = 500)
+  @Property(seed = "20310505", tries = 500)
   void givesANumberOrAMessageForAlmostLengths(@ForAll("nearLengths") String text) {
     numberOrMessage(Measure.LENGTH, text);
   }

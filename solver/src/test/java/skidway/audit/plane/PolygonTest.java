@@ -79,7 +79,7 @@ final class PolygonTest {
         .isCloseTo(expectedM, within(TOLERANCE_M));
   }
 
-  @Property(tries = 300)
+  @Property(seed = "20310505", tries = 300)
   void aRectangleAsAPolygonIsAsFarAwayAsTheRectangle(
       @ForAll @DoubleRange(min = -6, max = 6) double x,
       @ForAll @DoubleRange(min = -6, max = 6) double y,
@@ -95,7 +95,7 @@ final class PolygonTest {
     }
   }
 
-  @Property(tries = 300)
+  @Property(seed = "20310505", tries = 300)
   void aRectangleIsInsideExactlyWhenNoPointOfItsRimIsOutside(
       @ForAll @DoubleRange(min = 0, max = 10) double x,
       @ForAll @DoubleRange(min = 0, max = 10) double y,

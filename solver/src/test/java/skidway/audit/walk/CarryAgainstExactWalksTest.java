@@ -33,7 +33,7 @@ final class CarryAgainstExactWalksTest {
   private static final double CELLS_M = 0.2;
   private static final double FOOT_M = 0.3048;
 
-  @Property(tries = 10)
+  @Property(seed = "20310505", tries = 10)
   void bothFindTheSameWalksWithinTheStatedError(
       @ForAll @DoubleRange(min = 1, max = 39) double x,
       @ForAll @DoubleRange(min = 4, max = 11) double y,

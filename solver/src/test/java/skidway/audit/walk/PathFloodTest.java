@@ -54,20 +54,20 @@ final class PathFloodTest {
     assertThat(flood.isCoarse()).isFalse();
   }
 
-  @Property(tries = 40)
+  @Property(seed = "20310505", tries = 40)
   void aGapAsWideAsPeopleNeedIsOpenWhereverItLies(
       @ForAll @DoubleRange(min = 2, max = 36) double x) {
     PathFlood flood = new PathFlood(task(hedge(x, WIDTH_M)));
     assertThat(flood.shutOnEmptySite(List.of())).isEmpty();
   }
 
-  @Property(tries = 40)
+  @Property(seed = "20310505", tries = 40)
   void aGapNarrowerByATenthIsShutWhereverItLies(@ForAll @DoubleRange(min = 2, max = 36) double x) {
     PathFlood flood = new PathFlood(task(hedge(x, 0.9 * WIDTH_M)));
     assertThat(flood.shutOnEmptySite(List.of())).hasSize(4);
   }
 
-  @Property(tries = 30)
+  @Property(seed = "20310505", tries = 30)
   void aStraightWayBetweenStacksIsJudgedAlikeInAnyDirection(
       @ForAll @DoubleRange(min = 0, max = 180) double heading,
       @ForAll @DoubleRange(min = 29, max = 30) double x) {
@@ -216,7 +216,7 @@ final class PathFloodTest {
     assertThat(new PathFlood(Tasks.task(noTruck)).hasStart()).isFalse();
   }
 
-  @Property(tries = 25)
+  @Property(seed = "20310505", tries = 25)
   void takingAnyOfTheNamedStacksAwayOpensTheWay(
       @ForAll @Size(min = 6, max = 14) List<@DoubleRange(min = 0.5, max = 27.5) Double> ys,
       @ForAll @DoubleRange(min = 24, max = 38) double x) {
