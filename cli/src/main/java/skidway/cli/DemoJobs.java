@@ -21,7 +21,8 @@ final class DemoJobs {
     List<Path> folders = new ArrayList<>();
     try {
       for (String name : CASES) {
-        Path folder = Files.createDirectories(dir.resolve(name));
+        Path folder = dir.resolve(name);
+        Files.createDirectories(folder);
         for (String file : FILES) {
           write("/demo-data/" + name + "/" + file, folder.resolve(file));
         }
