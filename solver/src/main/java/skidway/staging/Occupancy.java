@@ -104,11 +104,6 @@ final class Occupancy {
     return row;
   }
 
-  void move(int bundle, int spot) {
-    take(bundle);
-    put(bundle, spot);
-  }
-
   private void open(int spot) {
     conflicts += excludedBy[spot];
     for (int other : board.excludes[spot]) {

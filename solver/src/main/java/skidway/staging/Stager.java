@@ -118,8 +118,7 @@ public final class Stager {
    */
   private Occupancy makeSound(Occupancy first) {
     Occupancy occupancy = first;
-    for (int round = 0; !isSound(occupancy); round++) {
-      learn(occupancy, round);
+    for (int round = 0; learn(occupancy, round); round++) {
       Occupancy next = ground(1).empty();
       next.restore(occupancy.snapshot());
       dropOffenders(next);
@@ -136,10 +135,12 @@ public final class Stager {
     return paths.shutBy(usedSpots(occupancy)).isEmpty() && Unloading.of(occupancy).complete();
   }
 
-  private void learn(Occupancy occupancy, int round) {
+  /** Whether the plan is unsound; what makes it so is forbidden from now on. */
+  private boolean learn(Occupancy occupancy, int round) {
     Map<String, Integer> byId = new HashMap<>();
     used(occupancy).forEach(s -> byId.put(board.spots.get(s).id(), s));
-    for (List<String> together : paths.shutBy(usedSpots(occupancy))) {
+    List<List<String>> shut = paths.shutBy(usedSpots(occupancy));
+    for (List<String> together : shut) {
       shutTogether.add(together.stream().mapToInt(byId::get).toArray());
     }
     int stranded = Unloading.of(occupancy).stranded();
@@ -147,6 +148,7 @@ public final class Stager {
       waits = round < REPAIRS_WITH_WAITS ? withoutWaitsOf(stranded, occupancy) : Waits.NONE;
       evaluator = new StackEvaluator(board, waits);
     }
+    return !shut.isEmpty() || stranded != Occupancy.NOWHERE;
   }
 
   /** The stranded bundle may not wait again for those that belong under it in this stack. */

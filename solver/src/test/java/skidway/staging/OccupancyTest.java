@@ -33,7 +33,9 @@ class OccupancyTest {
     Occupancy kept = Boards.ground(board).empty();
     Random random = new Random(seed);
     for (int i = 0; i < 500; i++) {
-      kept.move(random.nextInt(10), random.nextInt(5) - 1);
+      int bundle = random.nextInt(10);
+      kept.take(bundle);
+      kept.put(bundle, random.nextInt(5) - 1);
       Occupancy fresh = Boards.ground(board).empty();
       fresh.restore(kept.snapshot());
       assertThat(kept.costMs()).isEqualTo(fresh.costMs());
