@@ -56,6 +56,9 @@ final class RulesCommand implements Callable<Integer> {
         block(rule, settings, figures);
       }
     }
+    if (!csv) {
+      screen.caution();
+    }
     return ExitCode.FINE;
   }
 

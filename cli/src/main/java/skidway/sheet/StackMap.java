@@ -59,7 +59,12 @@ public final class StackMap {
       Scale scale = layout.frame().scale();
       Drawing drawing = new Drawing(paper, task.jobName() + ", " + right);
       drawing.rect(Box.at(0, 0, paper.widthMm(), paper.heightMm()), "fill", Palette.PAPER);
-      String full = String.format(Locale.ROOT, "%s · %s at full size", under, scale);
+      String full =
+          String.format(
+              Locale.ROOT,
+              "%s · %s at full size · the machine's own chart and the floor's designer govern",
+              under,
+              scale);
       new TitleBlock(task.jobName(), right, full).draw(drawing, paper);
       scene.draw(drawing);
       layout.panel().draw(drawing, layout.panelBox());

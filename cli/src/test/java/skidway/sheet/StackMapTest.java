@@ -35,7 +35,7 @@ class StackMapTest {
   @Test
   void wallsAreToScale() throws Exception {
     Document map = SvgText.parse(SAMPLE);
-    assertThat(SAMPLE).contains("1:200 at full size");
+    assertThat(SAMPLE).contains("1:200 at full size", "designer govern");
     for (Wall wall : task().site().walls()) {
       Element drawn =
           SvgText.elements(map, "polygon").stream()
