@@ -7,11 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import skidway.rules.Level;
+import skidway.rules.Publication;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.rules.Weaker;
@@ -26,6 +28,15 @@ class RulesPagesTest {
   private static final Figures METRIC = new Figures(UnitSystem.METRIC);
   private static final Figures US = new Figures(UnitSystem.US);
 
+  /** How a rule's source names a publication. */
+  private static final Map<Publication, String> NAMED =
+      Map.of(
+          Publication.OSHA, "29 CFR",
+          Publication.OSHA_LETTER, "a letter",
+          Publication.NIOSH, "NIOSH 94-110",
+          Publication.HSE_L23, "L23",
+          Publication.IBC, "IBC 2012");
+
   @Test
   void rulesPageListsEveryRule() throws IOException {
     StringBuilder page = new StringBuilder();
@@ -35,8 +46,8 @@ class RulesPagesTest {
     page.append("rule everywhere: in the code, in tests, in the audit's report, in a plan file.\n");
     page.append(
         "Limits are settings; their defaults and sources are in [SOURCES.md](SOURCES.md).\n\n");
-    page.append("| id | level | rule | source | settings |\n");
-    page.append("|---|---|---|---|---|\n");
+    page.append("| id | level | rule | source | edition | settings |\n");
+    page.append("|---|---|---|---|---|---|\n");
     for (Rule rule : Rule.values()) {
       String settings =
           rule.settings().stream().map(s -> "`" + s.key() + "`").collect(Collectors.joining(", "));
@@ -46,6 +57,7 @@ class RulesPagesTest {
               rule.level().name().toLowerCase(Locale.ROOT),
               rule.sentence(),
               rule.source(),
+              editions(rule),
               settings));
     }
     check(Path.of("RULES.md"), page.toString());
@@ -66,9 +78,10 @@ class RulesPagesTest {
     page.append("## Settings\n\n");
     page.append(
         "`job.json` may change any of them; a published limit only with a reason, and what hard\n");
-    page.append("rules use only with a reason when it becomes weaker.\n\n");
-    page.append("| key | default | US | flag | published limit | weaker when | source |\n");
-    page.append("|---|---|---|---|---|---|---|\n");
+    page.append("rules and flags use only with a reason when it becomes weaker.\n\n");
+    page.append(
+        "| key | default | US | flag | published limit | weaker when | source | edition |\n");
+    page.append("|---|---|---|---|---|---|---|---|\n");
     for (Setting setting : Setting.values()) {
       page.append(
           row(
@@ -78,8 +91,10 @@ class RulesPagesTest {
               setting.flag().words(),
               setting.published() ? "yes" : "",
               setting.weaker().words(),
-              setting.source()));
+              setting.source(),
+              edition(setting.publication())));
     }
+    page.append(LimitTables.ground()).append(LimitTables.joists());
     page.append(
         """
 
@@ -120,20 +135,37 @@ class RulesPagesTest {
   @EnumSource(Setting.class)
   void everySettingSaysWhereItComesFrom(Setting setting) {
     assertThat(setting.source()).isNotBlank();
-    assertThat(setting.key()).matches("[a-z][A-Za-z]+");
+    assertThat(setting.key()).matches("[a-z][A-Za-z0-9]+");
   }
 
   @ParameterizedTest
   @EnumSource(Setting.class)
-  void whatHardRulesUseHasAWeakerSide(Setting setting) {
+  void whatGuardsPeopleHasAWeakerSide(Setting setting) {
     boolean guards =
         Arrays.stream(Rule.values())
-            .anyMatch(r -> r.level() == Level.HARD && r.settings().contains(setting));
+            .filter(r -> r.level() == Level.HARD || r.level() == Level.NOTE)
+            .anyMatch(r -> r.settings().contains(setting));
     assertThat(setting.weaker() != Weaker.NEITHER).isEqualTo(guards);
     assertThat(guards || !setting.published()).isTrue();
   }
 
-  private static String row(String... cells) {
+  /** The publications that a rule or its settings come from, each once. */
+  private static String editions(Rule rule) {
+    return Arrays.stream(Publication.values())
+        .filter(
+            p ->
+                rule.source().contains(NAMED.getOrDefault(p, "nowhere"))
+                    || rule.settings().stream().anyMatch(s -> s.publication() == p))
+        .map(RulesPagesTest::edition)
+        .filter(e -> !e.isEmpty())
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String edition(Publication publication) {
+    return publication == Publication.NONE ? "" : publication.edition();
+  }
+
+  static String row(String... cells) {
     return Arrays.stream(cells)
         .map(cell -> cell.replace("|", "\\|"))
         .collect(Collectors.joining(" | ", "| ", " |\n"));

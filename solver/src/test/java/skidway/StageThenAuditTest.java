@@ -9,6 +9,7 @@ import static skidway.testkit.Tasks.task;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,7 +26,15 @@ import skidway.plan.Task;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
+import skidway.site.ChartRow;
+import skidway.site.Grip;
+import skidway.site.JoistDesign;
+import skidway.site.Joists;
+import skidway.site.Machine;
+import skidway.site.MachineStand;
 import skidway.site.Outline;
+import skidway.site.OverheadLine;
+import skidway.site.Point;
 import skidway.site.Yard;
 import skidway.staging.SearchLimits;
 import skidway.staging.Stager;
@@ -76,6 +85,72 @@ class StageThenAuditTest {
     Task task =
         task(site.build(), settings, RandomDelivery.bundles(random, 4 + random.nextInt(20)));
     assertThat(broken(task, throughTheFile(task, seed))).isEmpty();
+  }
+
+  /** Joists, slopes, soft ground, trenches, lines, slings, lanes and walls that stand already. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+  void whateverTheSiteCanBearThePlanIsClean(long seed) {
+    Random random = new Random(seed);
+    Settings settings =
+        Settings.defaults()
+            .with(Setting.DECK_EDGE_SETBACK, 1 + random.nextDouble(), "test")
+            .with(Setting.BEARER_REACH, 0.3 * random.nextDouble(), "test")
+            .with(Setting.PICK_TIME, 200 * random.nextDouble(), "");
+    Joists joists =
+        new Joists(
+            random.nextInt(4) * 45,
+            0.3 + 0.3 * random.nextDouble(),
+            new Point(10, 16),
+            List.of(new Point(9.9, 15.9), new Point(15, 20), new Point(20.1, 24.1)),
+            new JoistDesign.LiveLoad(0.2 + 0.6 * random.nextDouble()));
+    Yard yard =
+        new Yard(
+            "yard",
+            Outline.box(5, 6, 30, 12),
+            3 + 10 * random.nextDouble(),
+            "clay",
+            OptionalDouble.of(0.05 * random.nextDouble()),
+            OptionalDouble.of(500 + random.nextInt(2000)));
+    Grip grip =
+        random.nextBoolean()
+            ? new Grip.Forks(OptionalDouble.of(0.2 + 0.2 * random.nextDouble()))
+            : new Grip.Slings(
+                OptionalDouble.of(30 + random.nextInt(60)),
+                OptionalDouble.of(50 + random.nextInt(100)));
+    Machine machine =
+        new Machine(
+            "machine",
+            List.of(
+                new MachineStand("M", new Point(20, 5)),
+                new MachineStand("N", new Point(12, 5), "lane")),
+            List.of(new ChartRow(10, 400), new ChartRow(20, 200), new ChartRow(30, 100)),
+            grip,
+            OptionalDouble.of(2),
+            40,
+            "");
+    SiteBuilder site =
+        aSite()
+            .builtWalls(random.nextBoolean() ? random.nextDouble() : 0)
+            .deckAllowed(1 + random.nextDouble())
+            .deckTotal(100 + random.nextInt(500))
+            .joists(joists)
+            .yards(yard)
+            .lane("lane", 3 + 2 * random.nextDouble(), new Point(12, 2), new Point(12, 7))
+            .machine(machine)
+            .excavation("trench", Outline.box(3, 6, 4, 12), 0, 2 * random.nextDouble())
+            .overheadLine(
+                new OverheadLine(
+                    "wire",
+                    new Point(33 + 3 * random.nextDouble(), 0),
+                    new Point(33, 28),
+                    7200,
+                    OptionalDouble.empty()));
+    Task task =
+        task(site.build(), settings, RandomDelivery.bundles(random, 4 + random.nextInt(20)));
+    Plan plan = throughTheFile(task, seed);
+    assertThat(plan.stacks()).isNotEmpty();
+    assertThat(broken(task, plan)).isEmpty();
   }
 
   /** The far spot costs more carrying than lifting a bundle twice, so it only serves to wait on. */

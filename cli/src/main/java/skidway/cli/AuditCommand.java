@@ -18,7 +18,9 @@ import skidway.plan.Task;
     name = "audit",
     description = {
       "Checks the newest plan, or the one named, against every rule.",
-      "It works from the raw figures, without the planner's sums; plans edited by hand are welcome."
+      "It works from the raw figures, without the planner's sums; plans edited by hand",
+      "are welcome. Tells what it finds, how near each stack comes to its limits, and",
+      "what is left to people."
     })
 final class AuditCommand implements Callable<Integer> {
   private final Screen screen;
@@ -29,19 +31,37 @@ final class AuditCommand implements Callable<Integer> {
   @Option(names = "--plan", paramLabel = "FILE", description = "the plan to check")
   private @Nullable Path file;
 
+  @Option(names = "--all", description = "every limit of every stack and class of pieces")
+  private boolean all;
+
+  @Option(names = "--csv", description = "as comma-separated values, figures in SI units")
+  private boolean csv;
+
   AuditCommand(Screen screen) {
     this.screen = screen;
   }
 
   @Override
   public Integer call() {
-    return audit(screen, folder, file);
+    ChosenPlan chosen = ChosenPlan.of(screen, folder, file);
+    AuditReport report = Audit.of(chosen.job().task(), chosen.plan());
+    if (csv) {
+      screen.results(AuditCsv.lines(report, all));
+    } else {
+      tell(screen, chosen, report, all);
+    }
+    return code(report);
   }
 
-  static int audit(Screen screen, Path folder, @Nullable Path file) {
-    ChosenPlan chosen = ChosenPlan.of(screen, folder, file);
+  static int audit(Screen screen, Path folder) {
+    ChosenPlan chosen = ChosenPlan.of(screen, folder, null);
+    AuditReport report = Audit.of(chosen.job().task(), chosen.plan());
+    tell(screen, chosen, report, false);
+    return code(report);
+  }
+
+  private static void tell(Screen screen, ChosenPlan chosen, AuditReport report, boolean all) {
     Task task = chosen.job().task();
-    AuditReport report = Audit.of(task, chosen.plan());
     screen.result(
         "%s, %s: %s",
         task.jobName(),
@@ -51,10 +71,11 @@ final class AuditCommand implements Callable<Integer> {
       screen.result("  %s: %s", finding.rule().id(), finding.sentence());
     }
     screen.result("");
-    screen.results(MarginTable.of(report.margins(), task.figures()).lines());
-    screen.results(ChangedLimits.lines(task));
-    report.remarks().forEach(remark -> screen.result("Note: %s", remark));
+    screen.results(AuditText.lines(task, report, all));
     screen.caution();
+  }
+
+  private static int code(AuditReport report) {
     return report.clean() ? ExitCode.FINE : ExitCode.BROKEN_RULE;
   }
 }

@@ -19,12 +19,14 @@ final class ChangedLimits {
       change(setting, task.settings(), task.figures())
           .ifPresent(
               words ->
-                  lines.add(
-                      "  "
-                          + setting.key()
-                          + " "
-                          + task.figures().of(setting.measure(), task.settings().get(setting))
-                          + words));
+                  lines.addAll(
+                      Wrap.sentence(
+                          setting.key()
+                              + " "
+                              + task.figures().of(setting.measure(), task.settings().get(setting))
+                              + words,
+                          2,
+                          4)));
     }
     if (!lines.isEmpty()) {
       lines.add(0, "Changed for this job");

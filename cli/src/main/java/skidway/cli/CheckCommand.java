@@ -13,6 +13,7 @@ import skidway.job.JobReader;
 import skidway.plan.Task;
 import skidway.timber.Bundle;
 import skidway.timber.Load;
+import skidway.timber.MassRange;
 import skidway.timber.Piece;
 import skidway.units.Figures;
 
@@ -51,33 +52,47 @@ final class CheckCommand implements Callable<Integer> {
         task.delivery().loads().size(),
         bundles.size(),
         task.delivery().pieces().size(),
-        figures.mass(totalKg(bundles)));
+        MassWords.sentence(total(bundles), figures));
     screen.result("");
     screen.results(loads(task, figures).lines());
     screen.result("");
     screen.results(bundles(task, figures).lines());
+    screen.result("");
+    screen.result("Limits are held to the high figures, hours are reckoned with the likely ones.");
     screen.caution();
     return ExitCode.FINE;
   }
 
   private static TextTable loads(Task task, Figures figures) {
     TextTable table =
-        new TextTable("load", "arrives", "stands at", ">bundles", ">pieces", ">mass", "heaviest");
+        new TextTable(
+            "load",
+            "arrives",
+            "stands at",
+            ">bundles",
+            ">pieces",
+            ">low",
+            ">likely",
+            ">high",
+            "heaviest");
     for (Load load : task.delivery().loads()) {
       List<Bundle> bundles =
           task.delivery().bundles().stream().filter(b -> b.loadId().equals(load.id())).toList();
       String heaviest =
           bundles.stream()
-              .max(Comparator.comparingDouble(Bundle::massKg))
-              .map(b -> b.id() + " " + figures.mass(b.massKg()))
+              .max(Comparator.comparingDouble(b -> b.mass().highKg()))
+              .map(b -> b.id() + ", " + figures.mass(b.mass().highKg()))
               .orElse("-");
+      MassRange mass = total(bundles);
       table.row(
           load.id(),
           load.arrival().toString().replace('T', ' '),
           load.truckStandId(),
           count(bundles.size()),
           count(bundles.stream().mapToInt(b -> b.packed().size()).sum()),
-          figures.mass(totalKg(bundles)),
+          MassWords.bare(mass.lowKg(), figures),
+          MassWords.bare(mass.likelyKg(), figures),
+          figures.mass(mass.highKg()),
           heaviest);
     }
     return table;
@@ -94,8 +109,9 @@ final class CheckCommand implements Callable<Integer> {
             ">length",
             ">width",
             ">height",
-            ">mass",
-            "by",
+            ">low",
+            ">likely",
+            ">high",
             "first needed",
             ">pull");
     for (Bundle bundle : task.delivery().bundles()) {
@@ -109,16 +125,24 @@ final class CheckCommand implements Callable<Integer> {
           figures.length(bundle.lengthM()),
           figures.length(bundle.widthM()),
           figures.length(bundle.heightM()),
-          figures.mass(bundle.massKg()),
-          bundle.weighedKg().isPresent() ? "weighed" : "computed",
+          low(bundle, figures),
+          MassWords.bare(bundle.mass().likelyKg(), figures),
+          figures.mass(bundle.mass().highKg()),
           first.mark(),
           count(order.indexOf(first) + 1));
     }
     return table;
   }
 
-  private static double totalKg(List<Bundle> bundles) {
-    return bundles.stream().mapToDouble(Bundle::massKg).sum();
+  /** A bundle on the scales has one mass and no range. */
+  private static String low(Bundle bundle, Figures figures) {
+    return bundle.weighedKg().isPresent()
+        ? "weighed"
+        : MassWords.bare(bundle.mass().lowKg(), figures);
+  }
+
+  private static MassRange total(List<Bundle> bundles) {
+    return bundles.stream().map(Bundle::mass).reduce(MassRange.NOTHING, MassRange::plus);
   }
 
   private static String count(int number) {

@@ -43,7 +43,7 @@ final class DemoCommand implements Callable<Integer> {
     int stage = StageCommand.stage(screen, stop, house, limits);
     stop.disarm();
     screen.result("");
-    int audit = AuditCommand.audit(screen, house, null);
+    int audit = AuditCommand.audit(screen, house);
     screen.result("");
     int print = PrintCommand.print(screen, house, null);
     return Math.max(Math.max(check, stage), Math.max(audit, print));

@@ -7,8 +7,8 @@ import skidway.layout.Breach;
 import skidway.layout.Exclusion;
 import skidway.layout.LegalSpots;
 import skidway.plan.Task;
-import skidway.rules.Rule;
 import skidway.site.Spot;
+import skidway.units.Measure;
 
 /** Says which of the spots given with a site a plan cannot use, and why. */
 final class GivenSpotRemarks {
@@ -19,7 +19,7 @@ final class GivenSpotRemarks {
     List<Spot> spots = task.site().spots();
     List<String> lines = new ArrayList<>();
     spots.forEach(spot -> legal.breaches(spot).forEach(b -> lines.add(line(b, task))));
-    Exclusion exclusion = Exclusion.of(spots, task.settings());
+    Exclusion exclusion = Exclusion.of(spots, task.site(), task.settings());
     for (int a = 0; a < spots.size(); a++) {
       for (int b : exclusion.of(a)) {
         if (a < b) {
@@ -29,7 +29,7 @@ final class GivenSpotRemarks {
                   "Spots %s and %s are too near each other to be used together, %s.",
                   spots.get(a).id(),
                   spots.get(b).id(),
-                  Rule.SPOTS_APART.id()));
+                  exclusion.rule(a, b).id()));
         }
       }
     }
@@ -37,13 +37,17 @@ final class GivenSpotRemarks {
   }
 
   private static String line(Breach breach, Task task) {
+    Measure measure = breach.rule().measure();
+    String limit = task.figures().of(measure, breach.limit());
     return String.format(
         Locale.ROOT,
-        "Spot %s is left out, %s: %s (%s, at least %s needed).",
+        "Spot %s is left out, %s: %s (%s, %s).",
         breach.spotId(),
         breach.rule().id(),
         breach.against(),
-        task.figures().length(breach.valueM()),
-        task.figures().length(breach.limitM()));
+        task.figures().of(measure, breach.value()),
+        breach.value() > breach.limit()
+            ? "at most " + limit + " allowed"
+            : "at least " + limit + " needed");
   }
 }

@@ -1,9 +1,9 @@
 package skidway.cli;
 
 import java.util.List;
-import java.util.Locale;
 import skidway.plan.Margin;
 import skidway.rules.Rule;
+import skidway.sheet.MarginWords;
 import skidway.units.Figures;
 
 /** Shows how near a plan comes to each limit. */
@@ -13,25 +13,40 @@ final class MarginTable {
   static TextTable of(List<Margin> margins, Figures figures) {
     TextTable table = new TextTable("rule", "where", ">value", ">limit", ">free", "source");
     for (Margin margin : margins) {
+      MarginWords words = new MarginWords(margin, figures);
       table.row(
           margin.rule().id(),
           margin.where(),
-          figures.of(margin.rule().measure(), margin.value()),
-          (margin.atLeast() ? "at least " : "")
-              + figures.of(margin.rule().measure(), margin.limit()),
-          margin.limit() == 0 ? "-" : String.format(Locale.ROOT, "%.0f %%", percent(margin)),
+          words.value(),
+          limit(words),
+          words.free(),
           source(margin.rule()));
     }
     return table;
   }
 
-  /** The first clause of a rule's source; the rules command shows all of it. */
-  private static String source(Rule rule) {
-    return rule.source().split("[;,] ", 2)[0];
+  /** The same with the place first, for reading stack by stack. */
+  static TextTable byPlace(String place, List<Margin> margins, Figures figures) {
+    TextTable table = new TextTable(place, "rule", ">value", ">limit", ">free", "source");
+    for (Margin margin : margins) {
+      MarginWords words = new MarginWords(margin, figures);
+      table.row(
+          margin.where(),
+          margin.rule().id(),
+          words.value(),
+          limit(words),
+          words.free(),
+          source(margin.rule()));
+    }
+    return table;
   }
 
-  /** Rounded down, so that a limit never seems farther off than it is. */
-  private static double percent(Margin margin) {
-    return Math.floor(100 * margin.share() + 1e-6) + 0.0;
+  private static String limit(MarginWords words) {
+    return (words.margin().atLeast() ? "at least " : "") + words.limit();
+  }
+
+  /** The first clause of a rule's source; the rules command shows all of it. */
+  private static String source(Rule rule) {
+    return rule.source().split("[;:] |, (?!confirm)", 2)[0];
   }
 }

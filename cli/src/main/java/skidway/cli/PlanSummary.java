@@ -11,11 +11,12 @@ import skidway.plan.Plan;
 import skidway.plan.StepKind;
 import skidway.plan.Task;
 import skidway.plan.Unplaced;
+import skidway.sheet.Shopping;
 import skidway.units.Figures;
 
 /**
  * Writes down what a plan amounts to: bundles placed, hours against the baselines, tightest
- * margins.
+ * margins, what to have on site.
  */
 final class PlanSummary {
   private final Task task;
@@ -48,6 +49,11 @@ final class PlanSummary {
     lines.add("");
     lines.add("Tightest margins");
     lines.addAll(margins().lines());
+    lines.add("");
+    lines.add("To have on site");
+    for (String line : Shopping.of(task, plan).lines()) {
+      lines.addAll(Wrap.sentence(line, 2, 4));
+    }
     lines.addAll(ChangedLimits.lines(task));
     if (!plan.unplaced().isEmpty()) {
       lines.add("");
@@ -63,7 +69,14 @@ final class PlanSummary {
   private TextTable hours() {
     TextTable table =
         new TextTable(
-            "crew hours", ">placed", ">carry", ">rehandle", ">set-down", ">machine", ">all");
+            "crew hours",
+            ">placed",
+            ">carry",
+            ">pick",
+            ">rehandle",
+            ">set-down",
+            ">machine",
+            ">all");
     int delivered = task.delivery().bundles().size();
     table.row(row("this plan", delivered - plan.unplaced().size(), plan.effort()));
     for (Baseline baseline : plan.baselines()) {
@@ -77,6 +90,7 @@ final class PlanSummary {
       name,
       placed + " of " + task.delivery().bundles().size(),
       figures.hours(effort.carryS()),
+      figures.hours(effort.pickS()),
       figures.hours(effort.rehandleS()),
       figures.hours(effort.setDownS()),
       figures.hours(effort.machineS()),

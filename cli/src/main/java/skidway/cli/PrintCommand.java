@@ -1,7 +1,6 @@
 package skidway.cli;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -13,18 +12,17 @@ import skidway.job.OutFiles;
 import skidway.job.PlanFiles;
 import skidway.plan.Plan;
 import skidway.plan.Task;
-import skidway.rules.Rule;
 import skidway.sheet.Packet;
 import skidway.sheet.Paper;
 import skidway.sheet.StackMap;
 
-/** Writes the map and the unloading sheet. */
+/** Writes the map and the page for the crew. */
 @Command(
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     name = "print",
     description = {
-      "Writes stack map and unloading sheet as one page.",
+      "Writes stack map, unloading sheet, shopping list and placards as one page.",
       "Of the newest plan, or of the one named, into the job's out folder. The page needs no",
       "network and opens on a phone."
     })
@@ -62,19 +60,12 @@ final class PrintCommand implements Callable<Integer> {
         OutFiles.write(
             chosen.job().folder(),
             "packet-" + stem + ".html",
-            Packet.html(task, plan, fingerprint, broken(audit)));
+            Packet.html(task, plan, fingerprint, audit));
     screen.result("Map alone: %s", map);
-    screen.result("Map and unloading sheet: %s", packet);
-    if (!broken(audit).isEmpty()) {
+    screen.result("Map, unloading sheet, shopping list and placards: %s", packet);
+    if (!Packet.brokenRules(audit).isEmpty()) {
       screen.say("The audit finds broken rules in this plan; the packet says so.");
     }
     return audit.clean() ? ExitCode.FINE : ExitCode.BROKEN_RULE;
-  }
-
-  private static List<String> broken(AuditReport audit) {
-    return audit.findings().stream()
-        .filter(finding -> finding.rule() != Rule.PLACED)
-        .map(finding -> finding.rule().id() + ": " + finding.sentence())
-        .toList();
   }
 }

@@ -1,16 +1,15 @@
 package skidway.cli;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import skidway.job.JobReader;
-import skidway.rules.Rule;
-import skidway.rules.Setting;
 import skidway.rules.Settings;
+import skidway.sheet.RulesPage;
 import skidway.units.Figures;
 import skidway.units.UnitSystem;
 
@@ -19,7 +18,11 @@ import skidway.units.UnitSystem;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     name = "rules",
-    description = "Lists every rule with its level, the limits in force and where they come from.")
+    description = {
+      "Lists every rule with its level, the limits in force and where they come from.",
+      "All go to standard output: a table for the screen, comma-separated values or",
+      "a page to print."
+    })
 final class RulesCommand implements Callable<Integer> {
   private final Screen screen;
 
@@ -29,8 +32,16 @@ final class RulesCommand implements Callable<Integer> {
       description = "a job's folder: its limits instead of the defaults")
   private @Nullable Path folder;
 
-  @Option(names = "--csv", description = "as comma-separated values")
-  private boolean csv;
+  @ArgGroup private Form form = new Form();
+
+  /** How the list is written; a table unless said otherwise. */
+  static final class Form {
+    @Option(names = "--csv", description = "as comma-separated values, figures in SI units")
+    private boolean csv;
+
+    @Option(names = "--html", description = "as one page that needs no network")
+    private boolean html;
+  }
 
   RulesCommand(Screen screen) {
     this.screen = screen;
@@ -38,75 +49,25 @@ final class RulesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    String whose = "Limits as they come, without a job";
     Settings settings = Settings.defaults();
     Figures figures = new Figures(UnitSystem.US);
     if (folder != null) {
       var task = JobReader.read(folder).task();
+      whose = "Limits in force on " + task.jobName();
       settings = task.settings();
       figures = task.figures();
     }
-    if (csv) {
-      screen.result(
-          "rule,level,sentence,rule_source,setting,in_force,default,unit,flag,source,reason");
-    }
-    for (Rule rule : Rule.values()) {
-      if (csv) {
-        rows(rule, settings);
-      } else {
-        block(rule, settings, figures);
-      }
-    }
-    if (!csv) {
+    if (form.csv) {
+      screen.results(RulesCsv.lines(settings));
+    } else if (form.html) {
+      screen.results().print(RulesPage.html(whose, settings, figures));
+    } else {
+      screen.result("%s", whose);
+      screen.result("");
+      screen.results(new RulesText(settings, figures).lines());
       screen.caution();
     }
     return ExitCode.FINE;
-  }
-
-  private void block(Rule rule, Settings settings, Figures figures) {
-    screen.result("%s (%s)", rule.id(), rule.level().name().toLowerCase(Locale.ROOT));
-    screen.result("  %s", rule.sentence());
-    screen.result("  Source: %s.", rule.source());
-    for (Setting setting : rule.settings()) {
-      String value = figures.of(setting.measure(), settings.get(setting));
-      String changed = ChangedLimits.change(setting, settings, figures).orElse("");
-      screen.result("  - %s = %s%s", setting.key(), value, changed);
-      screen.result("    %s (%s)", setting.source(), setting.flag().words());
-    }
-    screen.result("");
-  }
-
-  private void rows(Rule rule, Settings settings) {
-    if (rule.settings().isEmpty()) {
-      csvRow(rule, "", "", "", "", "", "", "");
-    }
-    for (Setting setting : rule.settings()) {
-      csvRow(
-          rule,
-          setting.key(),
-          plain(settings.get(setting)),
-          plain(setting.defaultSi()),
-          setting.measure().siUnit(),
-          setting.flag().words(),
-          setting.source(),
-          settings.change(setting).map(Settings.Change::reason).orElse(""));
-    }
-  }
-
-  private void csvRow(Rule rule, String... rest) {
-    StringBuilder row = new StringBuilder();
-    row.append(rule.id()).append(',').append(rule.level()).append(',');
-    row.append(quoted(rule.sentence())).append(',').append(quoted(rule.source()));
-    for (String cell : rest) {
-      row.append(',').append(quoted(cell));
-    }
-    screen.result("%s", row);
-  }
-
-  private static String plain(double value) {
-    return String.format(Locale.ROOT, "%.3f", value);
-  }
-
-  private static String quoted(String cell) {
-    return cell.isEmpty() ? "" : '"' + cell.replace("\"", "\"\"") + '"';
   }
 }

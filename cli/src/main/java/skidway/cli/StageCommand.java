@@ -53,6 +53,7 @@ final class StageCommand implements Callable<Integer> {
     progress.end();
     Path file = PlanFiles.write(job.folder(), planned.plan());
     new PlanSummary(job.task(), planned.plan()).lines().forEach(screen.results()::println);
+    screen.results(AuditText.openMatters(planned.audit()));
     tellBrokenRules(screen, planned.audit());
     screen.caution();
     screen.result("");

@@ -10,8 +10,8 @@ final class Cautions {
           "The chart on the machine itself governs. Figures here were typed in from it. Count forks,"
               + " slings and attachment as part of the load, and go to the next larger reach, never"
               + " between two rows.",
-          "Weights are worked out from size, species and moisture unless weighed; wet or icy timber"
-              + " weighs more. When a lift feels heavy, put it down and weigh it.",
+          "Weights are worked out from size, species and moisture unless weighed, and each is the most"
+              + " to expect; icy timber weighs more. When a lift feels heavy, put it down and weigh it.",
           "What a floor may carry is for its designer to say, what the ground may carry for the site"
               + " lead. Decks still without their bracing, and ground after rain, carry less.",
           "Local codes, the site's own rules and the judgement of licensed people go before"
@@ -33,7 +33,12 @@ final class Cautions {
     TEXTS.forEach(text -> page.leaf("li", text));
     page.close().open("p", "class", "sign");
     page.text("Chart of the " + machine.name() + " confirmed by ");
-    page.leaf("span", "", "class", "blank").text(" date ");
+    if (machine.confirmedBy().isEmpty()) {
+      page.leaf("span", "", "class", "blank");
+    } else {
+      page.leaf("strong", machine.confirmedBy());
+    }
+    page.text(" on ");
     page.leaf("span", "", "class", "blank short").close().close().line();
   }
 }

@@ -1,5 +1,8 @@
 package skidway.sheet;
 
+import java.util.List;
+import skidway.plan.Task;
+import skidway.rules.Settings;
 import skidway.site.KeepClear;
 import skidway.site.Lane;
 import skidway.site.Site;
@@ -9,7 +12,8 @@ import skidway.site.Yard;
 final class Ground {
   private Ground() {}
 
-  static void draw(Drawing drawing, Site site, Frame frame) {
+  static void draw(Drawing drawing, Task task, Frame frame) {
+    Site site = task.site();
     drawing.open("ground");
     drawing.polygon(
         frame.at(site.boundary()),
@@ -33,6 +37,7 @@ final class Ground {
           "stroke-dasharray",
           "1.2 0.8");
     }
+    Overhead.drawBands(drawing, task, frame);
     for (Lane lane : site.lanes()) {
       drawing.polygon(
           frame.at(Band.of(lane)),
@@ -44,31 +49,31 @@ final class Ground {
           "0.25");
       Hatch.LANE.draw(drawing, frame.at(Band.of(lane)));
     }
-    site.keepClears().forEach(area -> keepClear(drawing, area, frame));
+    site.keepClears().forEach(area -> keepClear(drawing, area, task.settings(), frame));
     drawing.close();
   }
 
-  private static void keepClear(Drawing drawing, KeepClear area, Frame frame) {
+  private static void keepClear(Drawing drawing, KeepClear area, Settings settings, Frame frame) {
+    List<PagePoint> corners = frame.at(area.outline());
+    double marginM = area.excavation() ? Excavation.setbackM(area, settings) : area.marginM();
     drawing.open("keep-clear").hint(area.id() + ": " + area.reason());
     drawing.polygon(
-        frame.at(area.outline()),
+        corners,
         "fill",
         "none",
         "stroke",
         Palette.KEEP_CLEAR_MARGIN,
         "stroke-width",
-        2 * frame.mm(area.marginM()),
+        2 * frame.mm(marginM),
         "stroke-linejoin",
         "round");
-    drawing.polygon(
-        frame.at(area.outline()),
-        "fill",
-        Palette.PAPER,
-        "stroke",
-        Palette.KEEP_CLEAR,
-        "stroke-width",
-        "0.45");
-    Hatch.KEEP_CLEAR.draw(drawing, frame.at(area.outline()));
+    if (area.excavation()) {
+      Excavation.drawHole(drawing, corners);
+    } else {
+      drawing.polygon(
+          corners, "fill", Palette.PAPER, "stroke", Palette.KEEP_CLEAR, "stroke-width", "0.45");
+      Hatch.KEEP_CLEAR.draw(drawing, corners);
+    }
     drawing.close();
   }
 }

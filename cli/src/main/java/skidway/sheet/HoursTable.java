@@ -27,6 +27,7 @@ final class HoursTable {
             "hours",
             "Way of working",
             "Carry",
+            "Pick",
             "Rehandle",
             "Set down",
             "Machine",
@@ -55,6 +56,7 @@ final class HoursTable {
     }
     way.close();
     figure(effort.carryS());
+    figure(effort.pickS());
     figure(effort.rehandleS());
     figure(effort.setDownS());
     figure(effort.machineS());

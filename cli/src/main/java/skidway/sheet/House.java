@@ -28,6 +28,7 @@ final class House {
           Palette.INK,
           "stroke-width",
           "0.25");
+      JoistArt.draw(drawing, deck, frame);
       deck.openings().forEach(opening -> floorOpening(drawing, opening, frame));
       deck.steps().forEach(steps -> steps(drawing, steps, frame));
     }

@@ -3,6 +3,9 @@ package skidway.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import skidway.plan.Task;
+import skidway.site.KeepClear;
+import skidway.site.OverheadLine;
+import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Starter;
 import skidway.site.WallOpening;
@@ -40,7 +43,9 @@ final class Legend {
               LoadNames.of(loads.get(i)) + ", comes " + Moments.shortly(loads.get(i).arrival()),
               (drawing, box) -> Swatch.draw(drawing, turn, box)));
     }
-    all.add(LegendEntry.of("card: bundles from the side, highest on top", LegendSigns::card));
+    all.add(
+        LegendEntry.of(
+            "card: bundles from the side, highest on top; weighs at most", LegendSigns::card));
   }
 
   private static void site(Site site, List<PanelItem> all) {
@@ -60,9 +65,19 @@ final class Legend {
     if (site.decks().stream().anyMatch(d -> !d.openings().isEmpty())) {
       all.add(LegendEntry.of("floor opening: fall hazard", LegendSigns::opening));
     }
-    if (!site.keepClears().isEmpty()) {
+    if (site.keepClears().stream().anyMatch(k -> !k.excavation())) {
       all.add(LegendEntry.of("keep clear, with its margin", LegendSigns::keepClear));
     }
+    if (site.keepClears().stream().anyMatch(KeepClear::excavation)) {
+      all.add(LegendEntry.of("excavation: no load beside it", LegendSigns::excavation));
+    }
+    if (site.overheadLines().stream().anyMatch(line -> isDrawn(line, site))) {
+      all.add(LegendEntry.of("overhead line: keep clear, loads too", LegendSigns::overheadLine));
+    }
+    site.overheadLines().stream()
+        .filter(line -> !isDrawn(line, site))
+        .map(line -> "overhead line " + line.id() + ", beyond the edge of this drawing")
+        .forEach(words -> all.add(LegendEntry.of(words, LegendSigns::overheadLine)));
     if (!site.lanes().isEmpty()) {
       all.add(LegendEntry.of("lane: nothing stands here", LegendSigns::lane));
     }
@@ -72,6 +87,18 @@ final class Legend {
     if (!site.decks().isEmpty()) {
       all.add(LegendEntry.of("deck, with its allowed load", LegendSigns::deck));
     }
+    if (site.decks().stream().anyMatch(d -> d.joists().isPresent())) {
+      all.add(LegendEntry.of("joists and what they lie on", LegendSigns::joists));
+    }
     all.add(LegendEntry.of("machine stands here", LegendSigns::machine));
+  }
+
+  private static boolean isDrawn(OverheadLine line, Site site) {
+    Box bounds = Box.of(site.boundary().corners().stream().map(Legend::unscaled).toList());
+    return !Clip.line(unscaled(line.from()), unscaled(line.to()), bounds).isEmpty();
+  }
+
+  private static PagePoint unscaled(Point point) {
+    return new PagePoint(point.x(), point.y());
   }
 }

@@ -91,6 +91,40 @@ final class LegendSigns {
     Hatch.KEEP_CLEAR.draw(drawing, core.corners());
   }
 
+  static void excavation(Drawing drawing, Box box) {
+    drawing.rect(box, "fill", Palette.KEEP_CLEAR_MARGIN);
+    Excavation.drawHole(drawing, box.grown(-0.7).corners());
+  }
+
+  static void overheadLine(Drawing drawing, Box box) {
+    drawing.rect(box, "fill", Palette.KEEP_CLEAR_MARGIN);
+    double y = box.centre().y();
+    Overhead.wire(drawing, new PagePoint(box.x0(), y), new PagePoint(box.x1(), y));
+  }
+
+  static void joists(Drawing drawing, Box box) {
+    deck(drawing, box);
+    for (double share : new double[] {0.1, 0.3, 0.5, 0.7, 0.9}) {
+      double x = box.x0() + share * box.width();
+      drawing.line(
+          new PagePoint(x, box.y0()),
+          new PagePoint(x, box.y1()),
+          "stroke",
+          Palette.JOIST,
+          "stroke-width",
+          "0.3");
+    }
+    drawing.line(
+        new PagePoint(box.x0(), box.centre().y()),
+        new PagePoint(box.x1(), box.centre().y()),
+        "stroke",
+        Palette.SOFT_INK,
+        "stroke-width",
+        "0.3",
+        "stroke-dasharray",
+        "3 1");
+  }
+
   static void lane(Drawing drawing, Box box) {
     drawing.rect(box, "fill", Palette.PAPER, "stroke", Palette.LANE, "stroke-width", "0.25");
     Hatch.LANE.draw(drawing, box.corners());

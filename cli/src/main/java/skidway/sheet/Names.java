@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import skidway.layout.LineClearance;
 import skidway.plan.Task;
 import skidway.site.Deck;
 import skidway.site.FloorOpening;
@@ -13,10 +14,13 @@ import skidway.site.KeepClear;
 import skidway.site.Lane;
 import skidway.site.MachineStand;
 import skidway.site.Outline;
+import skidway.site.OverheadLine;
 import skidway.site.Steps;
 import skidway.site.TruckStand;
 import skidway.site.Yard;
 import skidway.site.Zone;
+import skidway.units.Figures;
+import skidway.units.Measure;
 
 /**
  * Places the words of the ground plan: machine stands, keep-clears, openings, decks, yards, lanes.
@@ -53,9 +57,35 @@ final class Names {
       }
     }
     for (KeepClear area : task.site().keepClears()) {
-      Label label =
-          new Label(Lettering.wrapped(area.reason(), LINE), STRONG.in(Palette.KEEP_CLEAR));
+      Label label = new Label(Lettering.wrapped(reason(area), LINE), STRONG.in(Palette.KEEP_CLEAR));
       inOrAround(label, area.outline());
+    }
+    task.site().overheadLines().forEach(this::overheadLine);
+  }
+
+  private String reason(KeepClear area) {
+    if (!area.excavation()) {
+      return area.reason();
+    }
+    return area.depthM().isPresent()
+        ? area.reason() + ", " + task.figures().length(area.depthM().getAsDouble()) + " deep"
+        : area.reason() + ", depth unknown";
+  }
+
+  /** Beside the line, its voltage and how far to stay from it. */
+  private void overheadLine(OverheadLine line) {
+    Figures figures = task.figures();
+    String volts = figures.of(Measure.VOLTAGE, line.volts());
+    String clear = figures.length(LineClearance.metres(line, task.settings()));
+    Label label =
+        new Label(
+            List.of(Lettering.shortened(line.id(), LINE), volts + ", keep " + clear),
+            STRONG.in(Palette.KEEP_CLEAR));
+    List<PagePoint> ends = Overhead.ends(line, task, frame);
+    if (!ends.isEmpty()) {
+      keep(
+          label,
+          labels.place(Candidates.along(ends.get(0), ends.get(1), label.width(), label.height())));
     }
   }
 

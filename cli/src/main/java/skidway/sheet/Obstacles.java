@@ -6,6 +6,7 @@ import skidway.site.Deck;
 import skidway.site.Footprint;
 import skidway.site.Lane;
 import skidway.site.MachineStand;
+import skidway.site.OverheadLine;
 import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Spot;
@@ -18,6 +19,7 @@ final class Obstacles {
   private static final double STRIP_COST = 1.5;
   private static final double HAZARD_COST = 1.2;
   private static final double LANE_COST = 0.05;
+  private static final double WIRE_M = 0.4;
 
   private Obstacles() {}
 
@@ -41,18 +43,25 @@ final class Obstacles {
     site.keepClears()
         .forEach(k -> labels.avoid(List.of(Box.of(frame.at(k.outline()))), HAZARD_COST));
     site.lanes().forEach(lane -> lane(labels, lane, frame));
+    for (OverheadLine line : site.overheadLines()) {
+      along(labels, line.from(), line.to(), WIRE_M, HAZARD_COST, frame);
+    }
   }
 
   private static void lane(Labels labels, Lane lane, Frame frame) {
     List<Point> line = lane.centreLine();
     for (int i = 1; i < line.size(); i++) {
-      Point way = line.get(i).minus(line.get(i - 1));
-      if (way.length() > 0 && lane.widthM() > 0) {
-        double headingDeg = Math.toDegrees(Math.atan2(way.y(), way.x()));
-        Point middle = line.get(i - 1).plus(way.times(0.5));
-        Footprint part = new Footprint(middle, headingDeg, way.length(), lane.widthM());
-        labels.avoid(Slices.of(part, frame), LANE_COST);
-      }
+      along(labels, line.get(i - 1), line.get(i), lane.widthM(), LANE_COST, frame);
+    }
+  }
+
+  private static void along(
+      Labels labels, Point from, Point to, double widthM, double costPerMm2, Frame frame) {
+    Point way = to.minus(from);
+    if (way.length() > 0 && widthM > 0) {
+      double headingDeg = Math.toDegrees(Math.atan2(way.y(), way.x()));
+      Footprint part = new Footprint(from.plus(way.times(0.5)), headingDeg, way.length(), widthM);
+      labels.avoid(Slices.of(part, frame), costPerMm2);
     }
   }
 

@@ -1,13 +1,16 @@
 package skidway.sheet;
 
 import java.util.List;
+import skidway.audit.AuditReport;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.rules.Rule;
 
 /**
  * Writes everything the unloading crew holds as one page: the stack map, what to heed before the
- * first lift, the unloading sheet, and the figures behind them. The page needs no network and runs
- * nothing, so it opens from a phone's file store and prints on A4 or Letter.
+ * first lift, the unloading sheet, what to have on site, what is left to people, the figures behind
+ * it all, and a placard for each deck and yard. The page needs no network and runs nothing, so it
+ * opens from a phone's file store and prints on A4 or Letter.
  */
 public final class Packet {
   private Packet() {}
@@ -16,9 +19,9 @@ public final class Packet {
    * The page.
    *
    * @param fingerprint of the plan, so that an outdated print is found out
-   * @param brokenRules what an audit found wrong with the plan, a sentence each
+   * @param audit of this very plan
    */
-  public static String html(Task task, Plan plan, String fingerprint, List<String> brokenRules) {
+  public static String html(Task task, Plan plan, String fingerprint, AuditReport audit) {
     RunningHead head = new RunningHead(plan.jobName(), plan.revision(), fingerprint);
     List<StackView> stacks = StackView.of(task, plan);
     Markup page = new Markup();
@@ -28,18 +31,29 @@ public final class Packet {
     page.open("style").verbatim(PageStyle.css()).close().close().line().open("body").line();
     PageTop.write(page, task, plan, head);
     page.open("main").line();
-    BrokenRules.write(page, brokenRules);
+    BrokenRules.write(page, brokenRules(audit));
     MapSection.write(page, StackMap.svg(task, plan, fingerprint, Paper.LYING));
     Cautions.write(page, task.site().machine());
     UnloadingSheet.write(page, task, plan, head);
-    StacksTable.write(page, task, stacks, head);
+    ShoppingSection.write(page, task, plan, head);
+    OpenMattersLists.write(page, OpenMatters.of(audit));
+    StacksTable.write(page, task, stacks, audit.stackMargins(), head);
     UnplacedTable.write(page, plan, head);
     HoursTable.write(page, task, plan, head);
-    MarginsTable.write(page, task, plan, head);
+    MarginsTable.write(page, task, audit.margins(), head);
     SettingsTable.write(page, task, head);
+    Placards.write(page, task, Placard.of(task, plan, audit), head);
     page.close().line();
     page.leaf("footer", head.words() + ". Full fingerprint of this plan: " + fingerprint);
     page.close().close();
     return "<!DOCTYPE html>\n" + page.done() + "\n";
+  }
+
+  /** A sentence for each; bundles without a spot have a table of their own. */
+  public static List<String> brokenRules(AuditReport audit) {
+    return audit.findings().stream()
+        .filter(finding -> finding.rule() != Rule.PLACED)
+        .map(finding -> finding.rule().id() + ": " + finding.sentence())
+        .toList();
   }
 }

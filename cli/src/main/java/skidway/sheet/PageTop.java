@@ -19,9 +19,13 @@ final class PageTop {
     way(page, "#map", "Map");
     way(page, "#heed", "Heed first");
     way(page, "#unload", "Unload");
+    way(page, "#shop", "Have on site");
+    way(page, "#settle", "Settle");
+    way(page, "#unchecked", "Not checked");
     way(page, "#stacks", "Stacks");
     way(page, "#hours", "Hours");
     way(page, "#limits", "Limits");
+    way(page, "#placards", "Placards");
     page.close().line();
     facts(page, task, plan);
   }
@@ -39,7 +43,7 @@ final class PageTop {
     fact(page, "bundles with a spot", placed + " of " + bundles, placed < bundles);
     fact(page, "lifts", Integer.toString(plan.steps().size()), false);
     fact(page, "set down on the way", Long.toString(setDown), false);
-    fact(page, "heaviest lift", task.figures().mass(heaviestKg), false);
+    fact(page, "heaviest lift, at most", task.figures().mass(heaviestKg), false);
     fact(page, "crew time", task.figures().hours(plan.effort().totalS()), false);
     page.close().line();
   }

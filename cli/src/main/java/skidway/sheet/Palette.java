@@ -9,6 +9,7 @@ final class Palette {
   static final String SOFT_INK = "#5c5a55";
   static final String PAPER = "#ffffff";
   static final String DECK = "#f4ead6";
+  static final String JOIST = "#dccfb2";
   static final String YARD = "#edf1ec";
   static final String LANE = "#8c8c88";
   static final String KEEP_CLEAR = "#b8480a";

@@ -17,15 +17,27 @@ final class Scanlines {
    * @param spacing from line to line, mm
    */
   static String in(List<PagePoint> polygon, double angleDeg, double spacing) {
+    // Half a step off, so that lines do not run along the edges of things drawn at round places.
+    return stretches(polygon, angleDeg, spacing, spacing / 2);
+  }
+
+  /** The same, with one of the lines through a point. */
+  static String through(PagePoint point, List<PagePoint> polygon, double angleDeg, double spacing) {
+    double radians = Math.toRadians(angleDeg);
+    double y = turned(point, Math.cos(radians), -Math.sin(radians)).y();
+    return stretches(polygon, angleDeg, spacing, y);
+  }
+
+  private static String stretches(
+      List<PagePoint> polygon, double angleDeg, double spacing, double offset) {
     double cos = Math.cos(Math.toRadians(angleDeg));
     double sin = Math.sin(Math.toRadians(angleDeg));
     List<PagePoint> level = polygon.stream().map(p -> turned(p, cos, -sin)).toList();
     Box box = Box.of(level);
     StringBuilder path = new StringBuilder();
-    long first = (long) Math.ceil(box.y0() / spacing);
-    for (long row = first; (row + 0.5) * spacing < box.y1(); row++) {
-      // Half a step off, so that lines do not run along the edges of things drawn at round places.
-      double y = (row + 0.5) * spacing;
+    long first = (long) Math.ceil((box.y0() - offset) / spacing);
+    for (long row = first; row * spacing + offset < box.y1(); row++) {
+      double y = row * spacing + offset;
       List<Double> crossings = crossings(level, y);
       for (int i = 0; i + 1 < crossings.size(); i += 2) {
         append(path, 'M', turned(new PagePoint(crossings.get(i), y), cos, sin));

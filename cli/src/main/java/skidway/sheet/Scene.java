@@ -57,13 +57,14 @@ final class Scene {
 
   void draw(Drawing drawing) {
     drawing.open("map");
-    Ground.draw(drawing, task.site(), frame);
+    Ground.draw(drawing, task, frame);
     House.drawDecks(drawing, task.site(), frame);
     waiting.forEach(spot -> StackArt.drawWaiting(drawing, spot, frame));
     StackArt.drawStrips(drawing, stacks, frame);
     stacks.forEach(stack -> StackArt.draw(drawing, stack, frame));
     House.drawWalls(drawing, task.site(), frame);
     Stands.draw(drawing, task, frame);
+    Overhead.drawLines(drawing, task, frame);
     names.placed().forEach(label -> label.draw(drawing));
     wallNames.draw(drawing);
     cards.forEach(card -> card.draw(drawing));

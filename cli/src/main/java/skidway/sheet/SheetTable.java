@@ -19,10 +19,17 @@ final class SheetTable {
   }
 
   static SheetTable open(Markup page, RunningHead running, String kind, String... heads) {
+    return open(page, running.words(), kind, heads);
+  }
+
+  /**
+   * @param running what stands above the table's head on every printed page
+   */
+  static SheetTable open(Markup page, String running, String kind, String... heads) {
     SheetTable table = new SheetTable(page, List.of(heads));
     page.open("table", "class", kind, "role", "table");
     page.open("thead", "role", "rowgroup").open("tr", "class", "running", "role", "row");
-    page.leaf("td", running.words(), "colspan", table.span(), "role", "cell").close();
+    page.leaf("td", running, "colspan", table.span(), "role", "cell").close();
     page.open("tr", "role", "row");
     for (String head : heads) {
       page.leaf("th", head, "scope", "col", "role", "columnheader");

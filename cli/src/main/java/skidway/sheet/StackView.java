@@ -6,6 +6,8 @@ import java.util.List;
 import skidway.plan.Plan;
 import skidway.plan.Stack;
 import skidway.plan.Task;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
 
@@ -40,5 +42,18 @@ record StackView(Spot spot, List<Tier> tiers) {
 
   double massKg() {
     return tiers.stream().mapToDouble(Tier::massKg).sum();
+  }
+
+  /** Height of the whole stack with the bearers under each tier, metres; of a rack nothing. */
+  double heightM(Settings settings) {
+    return heightM(tiers.size(), settings);
+  }
+
+  /** Height of the lowest tiers with the bearers under each, metres; of a rack nothing. */
+  double heightM(int lowest, Settings settings) {
+    double bearerM = settings.get(Setting.BEARER_HEIGHT);
+    return rack()
+        ? 0
+        : tiers.stream().limit(Math.max(0, lowest)).mapToDouble(t -> t.heightM() + bearerM).sum();
   }
 }

@@ -2,14 +2,19 @@ package skidway.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import skidway.plan.Margin;
 import skidway.plan.Task;
 import skidway.site.Zone;
 
-/** Writes what stands where when all is unloaded: each spot with its tiers, mass and floor load. */
+/** Writes what stands where when all is unloaded: each spot with its tiers, mass and load below. */
 final class StacksTable {
   private StacksTable() {}
 
-  static void write(Markup page, Task task, List<StackView> stacks, RunningHead head) {
+  /**
+   * @param margins what an audit found for each stack
+   */
+  static void write(
+      Markup page, Task task, List<StackView> stacks, List<Margin> margins, RunningHead head) {
     page.open("section", "id", "stacks").leaf("h2", "Stacks");
     SheetTable table =
         SheetTable.open(
@@ -18,15 +23,15 @@ final class StacksTable {
             "stacks",
             "Spot",
             "From top to bottom",
-            "Weighs",
+            "Weighs at most",
             "Load below / allowed",
             "Open side");
-    stacks.forEach(stack -> row(table, task, stack));
+    stacks.forEach(stack -> row(table, task, stack, margins));
     table.end();
     page.close().line();
   }
 
-  private static void row(SheetTable table, Task task, StackView stack) {
+  private static void row(SheetTable table, Task task, StackView stack, List<Margin> margins) {
     table.openRow(stack.rack() ? "rack" : "stack");
     table.openName("spot").leaf("span", stack.spot().id(), "class", "plate").close();
     Markup cell = table.openCell("tiers").open("ol", "class", stack.rack() ? "on-end" : "piled");
@@ -35,7 +40,7 @@ final class StacksTable {
     }
     cell.close().close();
     table.cell("figure", task.figures().mass(stack.massKg()));
-    floor(table, task, stack);
+    below(table, task, stack, margins);
     String side = Compass.name(stack.spot().towardsOpenSide(), task.site().northDeg());
     table.cell("side", side + ", " + stack.spot().zoneId()).close();
   }
@@ -45,23 +50,29 @@ final class StacksTable {
     LoadMark.write(cell, tier.loadTurn());
     cell.leaf("b", tier.bundleId());
     tier.bundle()
-        .map(b -> task.figures().length(b.lengthM()) + ", " + task.figures().mass(b.massKg()))
+        .map(
+            b -> task.figures().length(b.lengthM()) + ", " + task.figures().mass(b.mass().highKg()))
         .ifPresent(about -> cell.leaf("small", about));
     cell.close();
   }
 
-  private static void floor(SheetTable table, Task task, StackView stack) {
-    Optional<Double> loadKpa = FloorLoad.kpa(stack, task.settings());
-    Optional<Double> allowedKpa = task.site().zone(stack.spot().zoneId()).map(Zone::allowedKpa);
-    String load = loadKpa.map(task.figures()::pressure).orElse("unknown");
-    String allowed = allowedKpa.map(task.figures()::pressure).orElse("unknown");
-    boolean over =
-        loadKpa.isPresent() && allowedKpa.isPresent() && loadKpa.get() > allowedKpa.get() + 1e-6;
+  private static void below(SheetTable table, Task task, StackView stack, List<Margin> margins) {
+    Optional<Zone> zone = task.site().zone(stack.spot().zoneId());
+    Optional<MarginWords> load =
+        zone.flatMap(z -> load(z, stack, margins)).map(m -> new MarginWords(m, task.figures()));
+    boolean over = load.filter(MarginWords::broken).isPresent();
     Markup cell = table.openCell(over ? "figure bad" : "figure");
-    cell.text(load + " / " + allowed);
+    cell.text(load.map(MarginWords::value).orElse("not checked") + " / ");
+    cell.text(zone.map(z -> task.figures().pressure(z.allowedKpa())).orElse("unknown"));
     if (over) {
       cell.text(" ").leaf("strong", "too much");
     }
     cell.close();
+  }
+
+  private static Optional<Margin> load(Zone zone, StackView stack, List<Margin> margins) {
+    return margins.stream()
+        .filter(m -> m.rule() == Placard.loadRule(zone) && m.where().equals(stack.spot().id()))
+        .findFirst();
   }
 }

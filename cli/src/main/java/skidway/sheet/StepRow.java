@@ -1,35 +1,37 @@
 package skidway.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
-import skidway.limits.Bearers;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
 import skidway.plan.Task;
-import skidway.site.SpotKind;
+import skidway.rules.Setting;
+import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
+import skidway.units.Figures;
 
 /** Writes one lift of the unloading sheet. */
 final class StepRow {
   private final SheetTable table;
   private final Task task;
-  private final Set<String> racks;
+  private final Map<String, StackView> stacks;
 
   StepRow(SheetTable table, Task task, Plan plan) {
     this.table = table;
     this.task = task;
-    this.racks =
-        plan.stacks().stream()
-            .filter(s -> s.spot().kind() == SpotKind.RACK)
-            .map(s -> s.spot().id())
-            .collect(Collectors.toUnmodifiableSet());
+    this.stacks =
+        StackView.of(task, plan).stream()
+            .collect(Collectors.toUnmodifiableMap(s -> s.spot().id(), s -> s, (a, b) -> a));
   }
 
   void write(Step step) {
-    boolean rack = racks.contains(step.toId());
+    Optional<StackView> stack = Optional.ofNullable(stacks.get(step.toId()));
+    boolean rack = stack.filter(StackView::rack).isPresent();
     Optional<Bundle> bundle = task.delivery().bundle(step.bundleId());
     table.openRow(step.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     Markup lift = table.openCell("lift");
@@ -41,11 +43,25 @@ final class StepRow {
                 "small", LoadNames.of(b.loadId()) + ", " + Ordinals.of(b.offOrder()) + " off"));
     name.close();
     table.cell("mass", task.figures().mass(step.massKg()));
-    table.cell("do", StepWords.of(step, rack));
+    Markup words = table.openCell("do").text(StepWords.of(step, rack));
+    if (stack.filter(s -> risesAboveWedgeHeight(step, s)).isPresent()) {
+      String height = task.figures().length(task.settings().get(Setting.WEDGE_HEIGHT));
+      String heed = "Above " + height + ": cross supports or wedges first.";
+      words.text(" ").leaf("strong", heed, "class", "heed");
+    }
+    words.close();
     to(step, rack);
-    table.cell("bearers", bearers(bundle, rack));
+    bearers(step, rack);
     machine(step);
     table.close();
+  }
+
+  /** Whether the stack needs cross supports or wedges from this lift on, and not before. */
+  private boolean risesAboveWedgeHeight(Step step, StackView stack) {
+    double limitM = task.settings().get(Setting.WEDGE_HEIGHT) + 1e-9;
+    return step.kind() != StepKind.SET_DOWN
+        && stack.heightM(step.tier(), task.settings()) > limitM
+        && stack.heightM(step.tier() - 1, task.settings()) <= limitM;
   }
 
   private void to(Step step, boolean rack) {
@@ -56,12 +72,25 @@ final class StepRow {
     to.close();
   }
 
-  private String bearers(Optional<Bundle> bundle, boolean rack) {
-    if (rack || bundle.isEmpty()) {
-      return rack ? "none" : "as it needs";
+  private void bearers(Step step, boolean rack) {
+    Markup cell = table.openCell("bearers");
+    List<String> parts = bearers(step.bearers(), rack, task.figures());
+    for (int i = 0; i < parts.size(); i++) {
+      cell.text(i == 0 ? "" : " ").leaf("span", parts.get(i) + (i < parts.size() - 1 ? "," : ""));
     }
-    Bearers bearers = Bearers.under(bundle.get().lengthM());
-    return bearers.count() + ", " + task.figures().length(bearers.spacingM()) + " apart";
+    cell.close();
+  }
+
+  /** In parts between which a narrow column may break the line. */
+  static List<String> bearers(BearerRow row, boolean rack, Figures figures) {
+    if (row.count() == 0) {
+      return List.of(rack ? "on the rack's rails" : "as it needs");
+    }
+    List<String> parts = new ArrayList<>();
+    parts.add(row.count() + ", " + figures.length(row.spacingM()) + " apart");
+    parts.add(figures.length(row.lengthM()) + " long");
+    parts.add("first " + figures.length(row.endM()) + " in");
+    return parts;
   }
 
   private void machine(Step step) {

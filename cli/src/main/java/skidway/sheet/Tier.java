@@ -18,7 +18,12 @@ record Tier(String bundleId, Optional<Bundle> bundle, int loadTurn) {
     return new Tier(bundleId, bundle, bundle.map(b -> loads.indexOf(b.loadId()) + 1).orElse(0));
   }
 
+  /** What it weighs at most. */
   double massKg() {
-    return bundle.map(Bundle::massKg).orElse(0.0);
+    return bundle.map(b -> b.mass().highKg()).orElse(0.0);
+  }
+
+  double heightM() {
+    return bundle.map(Bundle::heightM).orElse(0.0);
   }
 }

@@ -22,7 +22,7 @@ final class UnloadingSheet {
             "lifts",
             "Lift",
             "Bundle",
-            "Weighs",
+            "Weighs at most",
             "What to do",
             "To",
             "Bearers",
@@ -79,14 +79,14 @@ final class UnloadingSheet {
     int turn = load.map(l -> loads.indexOf(l) + 1).orElse(0);
     List<Bundle> bundles =
         task.delivery().bundles().stream().filter(b -> b.loadId().equals(loadId)).toList();
-    String mass = task.figures().mass(bundles.stream().mapToDouble(Bundle::massKg).sum());
+    String mass = task.figures().mass(bundles.stream().mapToDouble(b -> b.mass().highKg()).sum());
     table.openHeading("load");
     LoadMark.write(page, turn);
     page.leaf("span", LoadNames.of(loadId), "class", "name");
     page.open("span", "class", "about");
     load.ifPresent(
         l -> page.text(Moments.fully(l.arrival()) + ", truck stand " + l.truckStandId() + ", "));
-    page.text(bundles.size() + " bundles, " + mass).close();
+    page.text(bundles.size() + " bundles, at most " + mass).close();
     table.close().close();
     page.line();
   }

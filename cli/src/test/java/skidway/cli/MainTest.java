@@ -48,11 +48,15 @@ class MainTest {
     assertThat(stage.code()).isEqualTo(ExitCode.FINE);
     assertThat(stage.out())
         .contains("9 of 9 bundles placed", "this plan", "as it comes", "longest first")
-        .contains("Tightest margins", "stackHeight", "replace neither");
+        .contains("Tightest margins", "stackHeight", "replace neither")
+        .contains("To have on site", "  bearers", "higher than 1.20 m: Y6");
     assertThat(job.resolve("plans/001.json")).exists();
     Shell audit = quickly("audit", job);
     assertThat(audit.code()).isEqualTo(ExitCode.FINE);
     assertThat(audit.out()).contains("nothing found");
+    Shell csv = Shell.run("audit", job.toString(), "--all", "--csv");
+    assertThat(csv.code()).isEqualTo(ExitCode.FINE);
+    assertThat(csv.out()).startsWith("list,where,rule,").contains("tightest,Y6,stackHeight,hard,");
     Shell print = quickly("print", job);
     assertThat(print.code()).isEqualTo(ExitCode.FINE);
     assertThat(job.resolve("out/packet-001.html")).content().startsWith("<!DOCTYPE html>");
@@ -125,20 +129,6 @@ class MainTest {
     assertThat(quickly("audit", job).code()).isEqualTo(ExitCode.BROKEN_RULE);
     assertThat(quickly("print", job).code()).isEqualTo(ExitCode.BROKEN_RULE);
     assertThat(job.resolve("out/packet-001.html")).content().doesNotContain("Do not unload");
-  }
-
-  @Test
-  void rulesShowTheLimitsInForceOnAJob() {
-    Path house = DemoFolder.ALL.resolve("l-house");
-    assertThat(Shell.run("rules").out())
-        .contains("deckEdgeSetback = 10'-0\"", "29 CFR 1926.250", "replace neither");
-    assertThat(Shell.run("rules", house.toString()).out())
-        .contains("deckEdgeSetback = 4'-0\" instead of 10'-0\": guard barricade");
-    assertThat(Shell.run("rules", "--csv").out().lines())
-        .allSatisfy(line -> assertThat(line).isNotBlank())
-        .first()
-        .isEqualTo(
-            "rule,level,sentence,rule_source,setting,in_force,default,unit,flag,source,reason");
   }
 
   @Test

@@ -3,6 +3,7 @@ package skidway.sheet;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import skidway.plan.Baseline;
@@ -20,12 +21,16 @@ import skidway.site.ChartRow;
 import skidway.site.Deck;
 import skidway.site.FloorOpening;
 import skidway.site.Footprint;
+import skidway.site.Grip;
+import skidway.site.JoistDesign;
+import skidway.site.Joists;
 import skidway.site.KeepClear;
 import skidway.site.Lane;
 import skidway.site.Machine;
 import skidway.site.MachineStand;
 import skidway.site.OpenSide;
 import skidway.site.Outline;
+import skidway.site.OverheadLine;
 import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Spot;
@@ -87,18 +92,18 @@ final class SampleHouse {
                 "B31",
                 Rule.STACK_HEIGHT,
                 "On A3, the only spot long enough, the stack would be 5'-7\" high, limit 5'-0\".")),
-        new Effort(146_000, 9_300, 1_900, 21_600),
+        new Effort(146_000, 2_900, 9_300, 1_900, 21_600),
         List.of(
             new Baseline(
                 "nearest first",
                 "Each bundle goes to the nearest free spot as it comes off.",
                 31,
-                new Effort(171_000, 48_000, 0, 20_100)),
+                new Effort(171_000, 0, 48_000, 0, 20_100)),
             new Baseline(
                 "longest first",
                 "Long bundles at the bottom, short ones on top, zone by zone.",
                 30,
-                new Effort(188_000, 39_000, 0, 19_800))),
+                new Effort(188_000, 0, 39_000, 0, 19_800))),
         List.of(
             new Margin(Rule.ZONE_LOAD, "D2", 4.1, 4.79, false),
             new Margin(Rule.STACK_HEIGHT, "A3", 1.49, 1.524, false),
@@ -172,7 +177,9 @@ final class SampleHouse {
             2 * FOOT,
             4.79,
             List.of(new FloorOpening("stair opening", box(53, 61, 57, 71))),
-            List.of(new Steps("front steps", at(53.5, 35.5), at(53.5, 40.6), 4 * FOOT)));
+            List.of(new Steps("front steps", at(53.5, 35.5), at(53.5, 40.6), 4 * FOOT)),
+            Optional.of(joists()),
+            OptionalDouble.of(9000));
     return new Site(
         "Lot 9, Larkhollow lane",
         outline(2, 1, 118, 1, 118, 72, 108, 84, 2, 84),
@@ -181,7 +188,13 @@ final class SampleHouse {
         walls,
         List.of(deck),
         List.of(
-            new Yard("yard south", box(16, 14, 116, 33.5), 71.8),
+            new Yard(
+                "yard south",
+                box(16, 14, 116, 33.5),
+                71.8,
+                "sandy gravel",
+                OptionalDouble.of(0.02),
+                OptionalDouble.empty()),
             new Yard("yard west", box(8, 35, 33, 78), 71.8)),
         List.of(
             new Lane("crew lane", List.of(at(53.5, 12), at(53.5, 36)), 5 * FOOT),
@@ -195,18 +208,36 @@ final class SampleHouse {
                 outline(96, 38, 100, 38, 103, 74, 99, 74),
                 2 * FOOT,
                 "open trench for the drain",
-                false),
+                false,
+                true,
+                OptionalDouble.of(4 * FOOT)),
             new KeepClear("K2", round(30, 79, 2.5), 1.5 * FOOT, "big oak", false),
             new KeepClear("K3", box(74, 59, 79, 63), 0, "back door swing", true)),
         List.of(new TruckStand("T1", footprint(62, 7, 0, 45, 9))),
+        List.of(
+            new OverheadLine(
+                "street line", at(-40, 82), at(200, 76), 13_800, OptionalDouble.empty())),
         new Machine(
             "telehandler",
             List.of(
                 new MachineStand("M1", at(42, 36)),
                 new MachineStand("M2", at(92, 31)),
                 new MachineStand("M3", at(36.5, 56))),
-            List.of(new ChartRow(6, 2700), new ChartRow(9, 1800), new ChartRow(12, 1360))),
+            List.of(new ChartRow(6, 2700), new ChartRow(9, 1800), new ChartRow(12, 1360)),
+            new Grip.Forks(OptionalDouble.of(2 * FOOT)),
+            OptionalDouble.of(8 * FOOT),
+            60,
+            "R. Okafor & crew"),
         List.of());
+  }
+
+  private static Joists joists() {
+    return new Joists(
+        90,
+        16 * FOOT / 12,
+        at(40, 40),
+        List.of(at(40, 40), at(40, 58), at(40, 74)),
+        new JoistDesign.LiveLoad(1.915));
   }
 
   private static Stack stack(Spot spot, String... bundleIds) {

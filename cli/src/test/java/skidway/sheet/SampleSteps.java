@@ -12,6 +12,7 @@ import skidway.site.MachineStand;
 import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
+import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
 
 /** Writes down the unloading of hand-made stacks: a bundle that comes off too early waits. */
@@ -85,7 +86,18 @@ final class SampleSteps {
             tier,
             stand.id(),
             reachM,
-            bundle.massKg(),
-            capacityKg));
+            bundle.mass().highKg(),
+            capacityKg,
+            bearers(bundle, to)));
+  }
+
+  /** A foot in from the ends, no farther apart than 4 ft; none in a rack. */
+  private static BearerRow bearers(Bundle bundle, Spot to) {
+    if (to.kind() == SpotKind.RACK) {
+      return BearerRow.NONE;
+    }
+    double betweenM = bundle.lengthM() - 2 * 0.3048;
+    int gaps = (int) Math.ceil(betweenM / 1.2192 - 1e-9);
+    return new BearerRow(gaps + 1, betweenM / gaps, 0.3048, bundle.widthM());
   }
 }

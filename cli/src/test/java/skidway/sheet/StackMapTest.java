@@ -157,6 +157,41 @@ class StackMapTest {
         .doesNotContain("B01");
   }
 
+  @Test
+  void hazardsOfTheGroundAreNamed() throws Exception {
+    Document map = SvgText.parse(SAMPLE);
+    List<String> texts = SvgText.all(map).stream().map(SvgText::text).toList();
+    assertThat(texts).contains("street line", "13.8 kV, keep 10'-0\"");
+    assertThat(String.join(" ", texts)).contains("open trench for the drain, 4'-0\" deep");
+    assertThat(texts).contains("overhead line: keep clear,", "excavation: no load beside it");
+    assertThat(texts).contains("joists and what they lie on");
+    assertThat(StackMap.siteOnly(UglySite.task(1), Paper.LYING))
+        .doesNotContain("overhead line:", "excavation:", "joists and");
+  }
+
+  @Test
+  void theLineAndItsClearGroundAreToScaleAndStayOnTheMap() throws Exception {
+    Document map = SvgText.parse(SAMPLE);
+    Element band =
+        SvgText.elements(map, "g").stream()
+            .filter(e -> e.getAttribute("class").equals("overhead-bands"))
+            .map(e -> (Element) e.getElementsByTagName("polygon").item(0))
+            .findFirst()
+            .orElseThrow();
+    List<PagePoint> corners =
+        Arrays.stream(band.getAttribute("points").split(" ", -1))
+            .map(p -> p.split(",", -1))
+            .map(p -> new PagePoint(Double.parseDouble(p[0]), Double.parseDouble(p[1])))
+            .toList();
+    Box box = Box.of(corners);
+    assertThat(Box.at(0, 0, 264, 194).contains(box)).isTrue();
+    List<PagePoint> left = corners.stream().filter(p -> p.x() < box.x0() + 0.01).toList();
+    // 10 ft to both sides, cut off upright where the line falls 6 ft in 240.
+    double upright = 2 * 3048 / 200.0 / Math.cos(Math.atan2(6, 240));
+    assertThat(Box.of(left).height()).isLessThanOrEqualTo(upright + 0.05);
+    assertThat(Box.of(left).height()).isGreaterThan(upright / 2);
+  }
+
   private static void noOverlap(String svg) throws Exception {
     List<SvgText> texts = SvgText.all(SvgText.parse(svg));
     assertThat(texts).hasSizeGreaterThan(10);

@@ -5,10 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
+import skidway.timber.BearerRow;
 
 class StepWordsTest {
   private static Step step(StepKind kind, String from, String to, int tier) {
-    return new Step(1, kind, "B1", from, to, tier, "M", 5, 500, 900);
+    return new Step(1, kind, "B1", from, to, tier, "M", 5, 500, 900, BearerRow.NONE);
   }
 
   @Test

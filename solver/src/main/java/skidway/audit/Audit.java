@@ -19,17 +19,35 @@ public final class Audit {
     new KnownRules(scene, ledger).check();
     new SenseRules(scene, ledger).check();
     new ZoneRules(scene, ledger).check();
+    new DeckEdgeRules(scene, ledger).check();
     new ClearRules(scene, ledger).check();
+    remarks.addAll(new LineRules(scene, ledger).check());
     new SpacingRules(scene, ledger).check();
     new StackRules(scene, ledger).check();
     new LoadRules(scene, ledger).check();
+    new JoistRules(scene, ledger).check();
+    new BearerRules(scene, ledger).check();
+    new GroundRules(scene, ledger).check();
+    remarks.addAll(Unmeasured.remarks(scene));
     new RackRules(scene, ledger).check();
     new MachineRules(scene, ledger).check();
+    new GripRules(scene, ledger).check();
+    new LineLiftRules(scene, ledger).check();
+    remarks.addAll(MachineRemarks.of(task.site().machine(), !task.site().lanes().isEmpty()));
     remarks.addAll(new PathRules(scene, ledger).check());
     new OrderRules(scene, ledger).check();
     new ReplayRules(scene, ledger).check();
     EffortRules effort = new EffortRules(scene, ledger);
     remarks.addAll(effort.check());
-    return new AuditReport(ledger.findings(), ledger.margins(), remarks, effort.found());
+    PeopleRules people = new PeopleRules(scene);
+    people.check();
+    return new AuditReport(
+        ledger.findings(),
+        ledger.margins(),
+        remarks,
+        effort.found(),
+        StackMargins.of(scene, ledger.marginsByPlace()),
+        people.margins(),
+        people.notes());
   }
 }

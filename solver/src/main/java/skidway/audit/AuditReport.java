@@ -11,13 +11,26 @@ import skidway.plan.Margin;
  * @param margins for each rule that can be measured the tightest place, also where it is kept
  * @param remarks what could not be checked, and what is the site's own matter and no plan's fault
  * @param effort the crew time as the audit computes it
+ * @param stackMargins for each stack and each rule that can be measured on it the tightest margin,
+ *     stack by stack in the plan's order; where is the spot's code
+ * @param pieceMargins for each class of pieces what carrying one asks of people; where is the class
+ * @param notes what no plan can settle and people must
  */
 public record AuditReport(
-    List<Finding> findings, List<Margin> margins, List<String> remarks, Effort effort) {
+    List<Finding> findings,
+    List<Margin> margins,
+    List<String> remarks,
+    Effort effort,
+    List<Margin> stackMargins,
+    List<Margin> pieceMargins,
+    List<Finding> notes) {
   public AuditReport {
     findings = List.copyOf(findings);
     margins = List.copyOf(margins);
     remarks = List.copyOf(remarks);
+    stackMargins = List.copyOf(stackMargins);
+    pieceMargins = List.copyOf(pieceMargins);
+    notes = List.copyOf(notes);
   }
 
   /** Whether no rule is broken. */

@@ -9,10 +9,9 @@ import skidway.timber.Piece;
 
 /** Estimates the crew time of carrying every piece from its spot to its place and walking back. */
 final class Carrying {
-  private static final double SHARE_ROUNDING = 1e-9;
-
   private final Scene scene;
   private final Handling handling;
+  private final Team team;
   private final CarryWalks walks;
   private double personS;
   private int unreached;
@@ -20,6 +19,7 @@ final class Carrying {
   Carrying(Scene scene, PullOrder order, Handling handling) {
     this.scene = scene;
     this.handling = handling;
+    team = new Team(scene);
     walks = new CarryWalks(scene.task(), order);
     scene.standings().stream().filter(s -> Soundness.sound(s.spot())).forEach(this::add);
   }
@@ -51,17 +51,11 @@ final class Carrying {
     double[] metres = walks.metres(standing.spot().access(), pulls);
     for (int i = 0; i < metres.length; i++) {
       if (Double.isFinite(metres[i])) {
-        personS += people(pieces.get(i)) * metres[i] * secondsPerMetre();
+        personS += team.people(pieces.get(i)) * metres[i] * secondsPerMetre();
       } else {
         unreached++;
       }
     }
-  }
-
-  /** A piece of exactly n shares takes n people, also where rounding makes it a trifle more. */
-  private double people(Piece piece) {
-    double shares = piece.massKg() / scene.setting(Setting.LIFT_PER_PERSON);
-    return Math.max(1, Math.ceil(shares - SHARE_ROUNDING));
   }
 
   /** There with the piece and back without. */

@@ -14,7 +14,10 @@ import skidway.site.Site;
 import skidway.site.TruckStand;
 import skidway.site.Wall;
 
-/** Checks that a spot leaves clear what the site needs clear: walls, lanes, trucks, keep-clears. */
+/**
+ * Checks that a spot leaves clear what the site needs clear: walls, lanes, trucks, keep-clears,
+ * trenches.
+ */
 final class ClearRules {
   private final Scene scene;
   private final Ledger ledger;
@@ -90,20 +93,30 @@ final class ClearRules {
 
   private void keepClear(Place place, KeepClear keepClear) {
     double apartM = Polygon.of(keepClear.outline()).separation(place.footprint());
-    String name = "keep-clear " + keepClear.id() + " (" + keepClear.reason() + ")";
+    boolean dug = keepClear.excavation();
+    Rule rule = dug ? Rule.EXCAVATION_EDGE : Rule.KEEP_CLEAR;
+    String name =
+        (dug ? "excavation " : "keep-clear ") + keepClear.id() + " (" + keepClear.reason() + ")";
     if (apartM >= -Ledger.LENGTH_TOLERANCE_M) {
       ledger.least(
-          Rule.KEEP_CLEAR,
+          rule,
           place.id(),
           apartM,
-          keepClear.marginM(),
+          dug ? edgeSetbackM(keepClear) : keepClear.marginM(),
           d -> place.capitalName() + " stands " + d + " from " + name);
     } else {
       ledger.apart(
-          Rule.KEEP_CLEAR,
+          rule,
           place.id(),
           apartM,
           d -> place.capitalName() + " stands " + d + " within " + name + ".");
     }
+  }
+
+  /** Loads near its edge push an excavation's side in, the deeper the farther. */
+  private double edgeSetbackM(KeepClear dug) {
+    double forDepthM = scene.setting(Setting.EXCAVATION_DEPTH_SHARE) * dug.depthM().orElse(0);
+    double leastM = Math.max(scene.setting(Setting.EXCAVATION_SETBACK), forDepthM);
+    return Math.max(leastM, dug.marginM());
   }
 }

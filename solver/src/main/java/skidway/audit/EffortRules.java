@@ -12,8 +12,12 @@ final class EffortRules {
   /** Times that are counted and not estimated agree to a second. */
   private static final double EXACT_S = 1;
 
+  /** What a plan may round away of each pick. */
+  private static final double ROUNDED_S = 0.0005;
+
   private final Scene scene;
   private final Ledger ledger;
+  private final Picking picking;
   private final Effort found;
   private final int unreached;
 
@@ -24,9 +28,14 @@ final class EffortRules {
     Handling handling = new Handling(scene, order);
     Carrying carrying = new Carrying(scene, order, handling);
     unreached = carrying.unreached();
+    picking = new Picking(scene);
     found =
         new Effort(
-            carrying.personS(), handling.rehandleS(), handling.setDownS(), handling.machineS());
+            carrying.personS(),
+            picking.personS(),
+            handling.rehandleS(),
+            handling.setDownS(),
+            handling.machineS());
   }
 
   Effort found() {
@@ -35,6 +44,7 @@ final class EffortRules {
 
   List<String> check() {
     Effort told = scene.plan().effort();
+    pickHeight(told);
     rehandle(told);
     setDown(told);
     machineTime(told);
@@ -51,6 +61,11 @@ final class EffortRules {
   private void carry(Effort told) {
     double toleranceS = EXACT_S + CarryWalks.ERROR_SHARE * found.carryS();
     compare(Rule.CARRY, "carrying", told.carryS(), found.carryS(), toleranceS);
+  }
+
+  private void pickHeight(Effort told) {
+    double toleranceS = EXACT_S + ROUNDED_S * picking.picks().size();
+    compare(Rule.PICK_HEIGHT, "picking", told.pickS(), found.pickS(), toleranceS);
   }
 
   private void rehandle(Effort told) {

@@ -7,26 +7,21 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import skidway.erection.Placement;
 import skidway.erection.PullOrder;
-import skidway.plan.Step;
 import skidway.plan.StepKind;
 import skidway.rules.Setting;
-import skidway.site.MachineStand;
 import skidway.site.Point;
-import skidway.site.Site;
-import skidway.site.TruckStand;
 import skidway.timber.Bundle;
-import skidway.timber.Load;
 import skidway.timber.Piece;
 
 /** Counts the crew time of moving pieces aside and of the machine's lifts, person-seconds. */
 final class Handling {
   private final Scene scene;
-  private final Site site;
+  private final StepPlaces places;
   private final Map<String, Integer> pullIndex = new HashMap<>();
 
   Handling(Scene scene, PullOrder order) {
     this.scene = scene;
-    this.site = scene.task().site();
+    this.places = new StepPlaces(scene);
     for (Placement placement : order.placements()) {
       pullIndex.put(placement.piece().mark(), pullIndex.size());
     }
@@ -65,7 +60,7 @@ final class Handling {
   double machineS() {
     return scene.steps().stream()
         .filter(step -> step.kind() != StepKind.LIFT_ON)
-        .mapToDouble(step -> liftS(truck(step), stand(step.standId())))
+        .mapToDouble(step -> liftS(places.truck(step), places.stand(step)))
         .sum();
   }
 
@@ -73,7 +68,7 @@ final class Handling {
   double setDownS() {
     return scene.steps().stream()
         .filter(step -> step.kind() == StepKind.LIFT_ON)
-        .mapToDouble(step -> liftS(waitingStand(step), stand(step.standId())))
+        .mapToDouble(step -> liftS(places.waitingStand(step), places.stand(step)))
         .sum();
   }
 
@@ -82,33 +77,5 @@ final class Handling {
     return (scene.setting(Setting.MACHINE_LIFT)
             + 2 * travelM / scene.setting(Setting.MACHINE_SPEED))
         * scene.setting(Setting.MACHINE_CREW);
-  }
-
-  private Optional<Point> truck(Step step) {
-    return scene
-        .task()
-        .delivery()
-        .bundle(step.bundleId())
-        .flatMap(bundle -> scene.task().delivery().load(bundle.loadId()))
-        .map(Load::truckStandId)
-        .flatMap(site::truckStand)
-        .map(TruckStand::area)
-        .map(area -> area.centre());
-  }
-
-  /** The stand from which the bundle was set down to wait. */
-  private Optional<Point> waitingStand(Step liftOn) {
-    return scene.steps().stream()
-        .filter(step -> step.kind() == StepKind.SET_DOWN)
-        .filter(step -> step.bundleId().equals(liftOn.bundleId()))
-        .findFirst()
-        .flatMap(step -> stand(step.standId()));
-  }
-
-  private Optional<Point> stand(String id) {
-    return site.machine().stands().stream()
-        .filter(stand -> stand.id().equals(id))
-        .map(MachineStand::at)
-        .findFirst();
   }
 }

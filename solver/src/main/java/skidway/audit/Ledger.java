@@ -3,6 +3,7 @@ package skidway.audit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
@@ -23,6 +24,7 @@ final class Ledger {
   private final Figures figures;
   private final List<Finding> findings = new ArrayList<>();
   private final Map<Rule, Margin> tightest = new EnumMap<>(Rule.class);
+  private final Map<Rule, Map<String, Margin>> tightestByPlace = new EnumMap<>(Rule.class);
 
   Ledger(Figures figures) {
     this.figures = figures;
@@ -69,13 +71,18 @@ final class Ledger {
   }
 
   private void keepTightest(Margin margin) {
-    Margin before = tightest.get(margin.rule());
     if (!Double.isFinite(margin.value()) || !Double.isFinite(margin.limit())) {
       return;
     }
-    if (before == null || tightness(margin) < tightness(before)) {
-      tightest.put(margin.rule(), margin);
-    }
+    tightest.merge(margin.rule(), margin, Ledger::tighter);
+    tightestByPlace
+        .computeIfAbsent(margin.rule(), r -> new LinkedHashMap<>())
+        .merge(margin.where(), margin, Ledger::tighter);
+  }
+
+  /** Of two margins of one rule the tighter, of equals the first. */
+  static Margin tighter(Margin first, Margin second) {
+    return tightness(second) < tightness(first) ? second : first;
   }
 
   /** Lengths compare by what is left in metres, anything else by the share that is left. */
@@ -104,5 +111,10 @@ final class Ledger {
 
   List<Margin> margins() {
     return List.copyOf(tightest.values());
+  }
+
+  /** The tightest of each rule at each place, in the order of the rules. */
+  List<Margin> marginsByPlace() {
+    return tightestByPlace.values().stream().flatMap(places -> places.values().stream()).toList();
   }
 }

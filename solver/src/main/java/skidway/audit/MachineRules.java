@@ -6,9 +6,9 @@ import skidway.plan.Step;
 import skidway.plan.StepKind;
 import skidway.rules.Rule;
 import skidway.site.ChartRow;
-import skidway.site.MachineStand;
+import skidway.site.Grip;
+import skidway.site.Machine;
 import skidway.site.Point;
-import skidway.site.Spot;
 import skidway.timber.Bundle;
 
 /**
@@ -23,12 +23,16 @@ final class MachineRules {
 
   private final Scene scene;
   private final Ledger ledger;
+  private final StepPlaces places;
+  private final Machine machine;
   private final List<ChartRow> chart;
 
   MachineRules(Scene scene, Ledger ledger) {
     this.scene = scene;
     this.ledger = ledger;
-    this.chart = scene.task().site().machine().chart();
+    this.places = new StepPlaces(scene);
+    this.machine = scene.task().site().machine();
+    this.chart = machine.chart();
   }
 
   void check() {
@@ -46,17 +50,17 @@ final class MachineRules {
     double mostM = chart.get(chart.size() - 1).reachM();
     ledger.most(
         Rule.MACHINE_REACH,
-        where(step),
+        StepPlaces.where(step),
         reachM,
         mostM,
-        reach -> lift(step) + " reaches out " + reach);
+        reach -> StepPlaces.lift(step) + " reaches out " + reach);
     if (!(Math.abs(step.reachM() - reachM) <= TOLD_REACH_M)) {
       ledger.broken(
           Rule.MACHINE_REACH,
-          where(step),
+          StepPlaces.where(step),
           step.reachM(),
           reachM,
-          lift(step)
+          StepPlaces.lift(step)
               + " is told to reach "
               + length(step.reachM())
               + ", the audit finds "
@@ -66,38 +70,49 @@ final class MachineRules {
   }
 
   private void machineCapacity(Step step, Bundle bundle, double reachM) {
-    double massKg = bundle.massKg();
+    double massKg = bundle.mass().highKg();
     if (!(Math.abs(step.massKg() - massKg) <= TOLD_MASS_KG)) {
       told(step, " is told to weigh ", step.massKg(), massKg);
     }
     chart.stream()
         .filter(row -> row.reachM() >= reachM - Ledger.LENGTH_TOLERANCE_M)
         .findFirst()
-        .ifPresent(row -> machineCapacity(step, massKg, reachM, row));
+        .ifPresent(
+            row -> machineCapacity(step, massKg, reachM, row, capacityKg(row, bundle.widthM())));
   }
 
-  private void machineCapacity(Step step, double massKg, double reachM, ChartRow row) {
+  /** The chart's capacity, less in proportion for a bundle deep on forks, less the rigging. */
+  private double capacityKg(ChartRow row, double bundleWidthM) {
+    double middleM = bundleWidthM / 2;
+    double centreM =
+        machine.grip() instanceof Grip.Forks forks ? forks.loadCentreM().orElse(middleM) : middleM;
+    double grossKg = middleM > centreM ? row.capacityKg() * centreM / middleM : row.capacityKg();
+    return Math.max(0, grossKg - machine.riggingKg());
+  }
+
+  private void machineCapacity(
+      Step step, double massKg, double reachM, ChartRow row, double capacityKg) {
     ledger.most(
         Rule.MACHINE_CAPACITY,
-        where(step),
+        StepPlaces.where(step),
         massKg,
-        row.capacityKg(),
+        capacityKg,
         mass ->
-            lift(step)
+            StepPlaces.lift(step)
                 + (" weighs " + mass + " at a reach of " + length(reachM))
                 + (", chart row " + length(row.reachM())));
-    if (!(step.capacityKg() <= row.capacityKg() + TOLD_MASS_KG)) {
-      told(step, " is told to have a capacity of ", step.capacityKg(), row.capacityKg());
+    if (!(step.capacityKg() <= capacityKg + TOLD_MASS_KG)) {
+      told(step, " is told to have a capacity of ", step.capacityKg(), capacityKg);
     }
   }
 
   private void told(Step step, String words, double toldKg, double foundKg) {
     ledger.broken(
         Rule.MACHINE_CAPACITY,
-        where(step),
+        StepPlaces.where(step),
         toldKg,
         foundKg,
-        lift(step)
+        StepPlaces.lift(step)
             + words
             + scene.task().figures().mass(toldKg)
             + ", the audit finds "
@@ -107,37 +122,18 @@ final class MachineRules {
 
   /** From the stand to the middle of the place; lifting on, to the farther of both places. */
   private Optional<Double> reachM(Step step) {
-    Optional<Point> stand =
-        scene.task().site().machine().stands().stream()
-            .filter(s -> s.id().equals(step.standId()))
-            .map(MachineStand::at)
-            .findFirst();
-    Optional<Point> to = scene.spot(step.toId()).map(MachineRules::centre);
-    Optional<Point> from =
-        step.kind() == StepKind.LIFT_ON
-            ? scene.spot(step.fromId()).map(MachineRules::centre)
-            : Optional.empty();
-    return stand.flatMap(
-        at ->
-            to.map(
-                end ->
-                    Math.max(
-                        at.distanceTo(end), from.map(at::distanceTo).orElse(at.distanceTo(end)))));
-  }
-
-  private static Point centre(Spot spot) {
-    return spot.footprint().centre();
+    Optional<Point> from = step.kind() == StepKind.LIFT_ON ? places.from(step) : Optional.empty();
+    return places
+        .stand(step)
+        .flatMap(
+            at ->
+                places
+                    .to(step)
+                    .map(at::distanceTo)
+                    .map(outM -> Math.max(outM, from.map(at::distanceTo).orElse(outM))));
   }
 
   private String length(double metres) {
     return scene.task().figures().length(metres);
-  }
-
-  private static String where(Step step) {
-    return "step " + step.number();
-  }
-
-  private static String lift(Step step) {
-    return "Step " + step.number() + " (" + step.bundleId() + " to " + step.toId() + ")";
   }
 }

@@ -1,7 +1,9 @@
 package skidway.audit;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import skidway.plan.Plan;
@@ -12,6 +14,7 @@ import skidway.plan.Task;
 import skidway.rules.Setting;
 import skidway.site.Spot;
 import skidway.site.Zone;
+import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
 
 /** The plan laid beside the job: its stacks with the bundles and zones that really exist. */
@@ -29,7 +32,16 @@ final class Scene {
   private Standing standing(Stack stack) {
     List<Bundle> bundles =
         stack.bundleIds().stream().map(task.delivery()::bundle).flatMap(Optional::stream).toList();
-    return Standing.stacked(stack.spot(), zone(stack.spot()), bundles);
+    return Standing.stacked(stack.spot(), zone(stack.spot()), bundles, bearers(stack.spot()));
+  }
+
+  /** Beneath the lowest bundle of a stack. */
+  private Optional<BearerRow> bearers(Spot spot) {
+    return steps().stream()
+        .filter(step -> step.kind() != StepKind.SET_DOWN && step.tier() == 1)
+        .filter(step -> step.toId().equals(spot.id()))
+        .findFirst()
+        .map(Step::bearers);
   }
 
   private Optional<Zone> zone(Spot spot) {
@@ -55,12 +67,14 @@ final class Scene {
 
   /** The same, and every bundle that a step sets down on a waiting place. */
   List<Standing> allStandings() {
-    Stream<Standing> waiting =
-        steps().stream()
-            .filter(step -> step.kind() == StepKind.SET_DOWN)
-            .flatMap(step -> waiting(step).stream())
-            .distinct();
-    return Stream.concat(standings.stream(), waiting).toList();
+    return Stream.concat(standings.stream(), waiting()).toList();
+  }
+
+  private Stream<Standing> waiting() {
+    return steps().stream()
+        .filter(step -> step.kind() == StepKind.SET_DOWN)
+        .flatMap(step -> waiting(step).stream())
+        .distinct();
   }
 
   private Optional<Standing> waiting(Step step) {
@@ -69,9 +83,29 @@ final class Scene {
         .findFirst()
         .flatMap(
             spot ->
-                task.delivery()
-                    .bundle(step.bundleId())
-                    .map(bundle -> Standing.waiting(spot, zone(spot), bundle)));
+                task.delivery().bundle(step.bundleId()).map(bundle -> waiting(step, spot, bundle)));
+  }
+
+  private Standing waiting(Step step, Spot spot, Bundle bundle) {
+    return Standing.waiting(spot, zone(spot), bundle, step.bearers());
+  }
+
+  /**
+   * The most that may lie on a deck or yard at once: every stack and rack as it is in the end, and
+   * on each waiting place the heaviest bundle that waits there, as if none had been lifted on yet.
+   */
+  List<Standing> lying(Zone zone) {
+    Map<String, Standing> heaviest = new LinkedHashMap<>();
+    waiting()
+        .filter(waiting -> waiting.spot().zoneId().equals(zone.id()))
+        .forEach(
+            waiting ->
+                heaviest.merge(waiting.id(), waiting, (a, b) -> b.massKg() > a.massKg() ? b : a));
+    Stream<Standing> stacks =
+        standings.stream()
+            .filter(stack -> stack.spot().zoneId().equals(zone.id()))
+            .filter(stack -> !stack.bundles().isEmpty());
+    return Stream.concat(stacks, heaviest.values().stream()).toList();
   }
 
   /** Every stack and rack, then every waiting place, that can be drawn. */

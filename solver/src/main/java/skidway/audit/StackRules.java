@@ -3,6 +3,7 @@ package skidway.audit;
 import java.util.List;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
+import skidway.site.Yard;
 import skidway.timber.Bundle;
 
 /**
@@ -23,6 +24,7 @@ final class StackRules {
       if (!stack.rack()) {
         fitsSpot(stack);
         stackHeight(stack);
+        stackSlender(stack);
         stackTiers(stack);
         tierSupport(stack);
       }
@@ -47,14 +49,36 @@ final class StackRules {
   }
 
   private void stackHeight(Standing stack) {
-    double bearerM = scene.setting(Setting.BEARER_HEIGHT);
-    double heightM = stack.bundles().stream().mapToDouble(b -> b.heightM() + bearerM).sum();
     ledger.most(
         Rule.STACK_HEIGHT,
         stack.id(),
-        heightM,
-        scene.setting(Setting.STACK_HEIGHT),
+        stack.heightM(scene.setting(Setting.BEARER_HEIGHT)),
+        Math.min(scene.setting(Setting.STACK_HEIGHT), scene.setting(Setting.HAND_PILE_HEIGHT)),
         height -> stack.name() + " is " + height + " high with its bearers");
+  }
+
+  /** From the top down: what lies on a bundle, itself included, over the narrower of its sides. */
+  private void stackSlender(Standing stack) {
+    double mostTimes = 1 / (1 / scene.setting(Setting.HEIGHT_TO_WIDTH) + slope(stack));
+    double heightM = 0;
+    for (int tier = stack.bundles().size() - 1; tier >= 0; tier--) {
+      Bundle bundle = stack.bundles().get(tier);
+      heightM += bundle.heightM();
+      ledger.most(
+          Rule.STACK_SLENDER,
+          stack.id(),
+          heightM / Math.min(bundle.lengthM(), bundle.widthM()),
+          mostTimes,
+          times ->
+              stack.name()
+                  + (" is " + times + " times as high from the underside of " + bundle.id())
+                  + (" as " + bundle.id() + " is wide"));
+      heightM += scene.setting(Setting.BEARER_HEIGHT);
+    }
+  }
+
+  private static double slope(Standing stack) {
+    return stack.zone().orElse(null) instanceof Yard yard ? yard.slope().orElse(0) : 0;
   }
 
   private void stackTiers(Standing stack) {

@@ -12,7 +12,7 @@ import skidway.site.TruckStand;
 import skidway.site.Yard;
 import skidway.site.Zone;
 
-/** Checks that a spot and its open strip lie on their zone, and back from edges and openings. */
+/** Checks that a spot and its open strip lie on their zone and back from openings. */
 final class ZoneRules {
   private final Scene scene;
   private final Site site;
@@ -35,20 +35,11 @@ final class ZoneRules {
 
   private void insideZone(Place place, Zone zone) {
     double insetM = Polygon.of(zone.outline()).inset(place.footprint());
-    if (zone instanceof Deck deck && insetM >= -Ledger.LENGTH_TOLERANCE_M) {
-      ledger.least(
-          Rule.INSIDE_ZONE,
-          place.id(),
-          insetM,
-          scene.setting(Setting.DECK_EDGE_SETBACK),
-          d -> place.capitalName() + " stands " + d + " from the edge of " + deck.id());
-    } else {
-      ledger.apart(
-          Rule.INSIDE_ZONE,
-          place.id(),
-          insetM,
-          d -> place.capitalName() + " sticks out of " + zone.id() + " by " + d + ".");
-    }
+    ledger.apart(
+        Rule.INSIDE_ZONE,
+        place.id(),
+        insetM,
+        d -> place.capitalName() + " sticks out of " + zone.id() + " by " + d + ".");
     site.decks().stream()
         .filter(deck -> !deck.id().equals(zone.id()))
         .forEach(deck -> offOtherDeck(place, deck));

@@ -5,6 +5,7 @@ import skidway.site.Deck;
 import skidway.site.Outline;
 import skidway.site.Point;
 import skidway.site.Steps;
+import skidway.site.Zone;
 
 /**
  * Checks that a deck's steps lead from the ground onto it, and that decks lie beside each other.
@@ -36,25 +37,30 @@ record DeckChecks(Deck deck) {
         && deck.openings().stream().noneMatch(o -> Inside.of(o.outline()).holdsWithin(p));
   }
 
-  /** One problem for each deck that lies over an earlier one. */
-  static void apart(List<Read<Deck>> decks) {
-    for (int i = 1; i < decks.size(); i++) {
-      Read<Deck> deck = decks.get(i);
-      decks.subList(0, i).stream()
+  /**
+   * One problem for each deck, or yard, that lies over an earlier one: two allowances for one
+   * place.
+   *
+   * @param kind deck or yard
+   */
+  static void apart(String kind, List<? extends Read<? extends Zone>> zones) {
+    for (int i = 1; i < zones.size(); i++) {
+      Read<? extends Zone> zone = zones.get(i);
+      zones.subList(0, i).stream()
           .map(Read::value)
-          .filter(other -> overlap(deck.value().outline(), other.outline()))
+          .filter(other -> overlap(zone.value().outline(), other.outline()))
           .findFirst()
-          .ifPresent(other -> report(deck, other));
+          .ifPresent(other -> report(kind, zone, other));
     }
   }
 
-  private static void report(Read<Deck> deck, Deck other) {
-    deck.at()
+  private static void report(String kind, Read<? extends Zone> zone, Zone other) {
+    zone.at()
         .report(
-            deck.at().at("outline"),
-            "deck \"" + deck.value().id() + "\" over deck \"" + other.id() + '"',
-            "decks lie beside each other and may touch",
-            "correct the corners of one of them, or make them one deck");
+            zone.at().at("outline"),
+            kind + " \"" + zone.value().id() + "\" over " + kind + " \"" + other.id() + '"',
+            kind + "s lie beside each other and may touch",
+            "correct the corners of one of them, or make them one " + kind);
   }
 
   /**

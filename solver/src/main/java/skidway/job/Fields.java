@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import skidway.units.Measure;
 
 /**
  * The fields of one JSON object, read by type. What is missing or wrong becomes a problem at its
@@ -183,11 +184,11 @@ final class Fields {
     List<Read<T>> things = new ArrayList<>();
     for (LocatedNode item : items) {
       if (item instanceof LocatedNode.Members members) {
-        Fields fields = new Fields(members, "a " + ids.kind(), values);
+        Fields fields = new Fields(members, Words.a(ids.kind()), values);
         reader.apply(fields).ifPresent(thing -> things.add(new Read<>(thing, fields)));
       } else {
         ids.incomplete();
-        String allowed = "a " + ids.kind() + " is an object in braces";
+        String allowed = Words.a(ids.kind()) + " is an object in braces";
         values.problems().add(item.place(), item.words(), allowed, "correct it");
       }
     }
@@ -196,7 +197,7 @@ final class Fields {
 
   Optional<Fields> object(String name, String kind) {
     return typed(name, LocatedNode.Members.class, '"' + name + "\" is an object in braces")
-        .map(members -> new Fields(members, "a " + kind, values));
+        .map(members -> new Fields(members, Words.a(kind), values));
   }
 
   /** Builds the thing if nothing was wrong in it, and remarks on fields nobody asked for. */
@@ -236,9 +237,19 @@ final class Fields {
     values.problems().remark(place, found, allowed, wayOut);
   }
 
+  /** Whether sizes may be held against each other; if not, bare numbers may be off by a unit. */
+  boolean unitsKnown() {
+    return values.unitsKnown();
+  }
+
   /** A length as the job's people write it. */
   String length(double metres) {
     return values.figures().length(metres);
+  }
+
+  /** Any quantity as the job's people write it. */
+  String figure(Measure measure, double si) {
+    return values.figures().of(measure, si);
   }
 
   private List<String> unasked() {

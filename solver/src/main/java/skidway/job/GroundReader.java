@@ -2,6 +2,7 @@ package skidway.job;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import skidway.site.Footprint;
 import skidway.site.KeepClear;
 import skidway.site.Lane;
@@ -15,9 +16,10 @@ final class GroundReader {
   private final Ids keepClears;
   private final Ids truckStands;
 
-  GroundReader(Ids truckStands, Problems problems) {
+  /** The ids found are left with {@code lanes} and {@code truckStands}, for what names them. */
+  GroundReader(Ids lanes, Ids truckStands, Problems problems) {
+    this.lanes = lanes;
     this.truckStands = truckStands;
-    this.lanes = new Ids("lane", problems);
     this.keepClears = new Ids("keep-clear", problems);
   }
 
@@ -46,7 +48,23 @@ final class GroundReader {
     double marginM = f.optional("margin", Bounds.MARGIN).orElse(0);
     String reason = Plain.line(f, "reason");
     boolean walkable = f.flag("walkable", false);
-    return f.finish(() -> new KeepClear(id, outline, marginM, reason, walkable));
+    boolean excavation = f.flag("excavation", false);
+    OptionalDouble depthM = f.optional("depth", Bounds.DEPTH);
+    if (f.sound() && depthM.isPresent() && !excavation) {
+      f.report(
+          f.at("depth"),
+          "a depth of keep-clear \"" + id + "\", which is no excavation",
+          "only an excavation has a depth",
+          "add \"excavation\": true, or remove \"depth\"");
+    } else if (f.sound() && walkable && excavation) {
+      f.report(
+          f.at("walkable"),
+          "keep-clear \"" + id + "\" as an excavation that people walk over",
+          "people walk round an open excavation",
+          "remove \"walkable\", or \"excavation\" if it is covered");
+    }
+    return f.finish(
+        () -> new KeepClear(id, outline, marginM, reason, walkable, excavation, depthM));
   }
 
   private Optional<TruckStand> truckStand(Fields f) {

@@ -66,6 +66,6 @@ final class Ids {
       return "this job has no " + kind;
     }
     String some = String.join(", ", names.stream().limit(8).toList());
-    return "a " + kind + " is one of " + some + (names.size() > 8 ? ", ..." : "");
+    return Words.a(kind) + " is one of " + some + (names.size() > 8 ? ", ..." : "");
   }
 }

@@ -6,17 +6,17 @@ import skidway.rules.Settings;
 import skidway.units.UnitSystem;
 
 /**
- * What {@code job.json} says: the job's name, units and changed settings.
+ * What {@code job.json} says: the job's name, units, changed settings and woods of its own.
  *
  * @param units empty when the file does not say; nothing else is judged by size then
  */
-record JobHead(String name, Optional<UnitSystem> units, Settings settings) {
+record JobHead(String name, Optional<UnitSystem> units, Settings settings, Woods woods) {
   static final String FILE = "job.json";
   private static final List<String> UNITS = List.of("us", "metric");
 
   static JobHead read(Optional<LocatedNode.Members> file, Problems problems) {
     if (file.isEmpty()) {
-      return new JobHead("", Optional.empty(), Settings.defaults());
+      return new JobHead("", Optional.empty(), Settings.defaults(), Woods.unread());
     }
     Fields first = new Fields(file.get(), "a job", new Values(problems, UnitSystem.METRIC, false));
     Optional<UnitSystem> units = units(first);
@@ -25,9 +25,9 @@ record JobHead(String name, Optional<UnitSystem> units, Settings settings) {
     Format.check(f);
     String name = Plain.line(f, "name");
     f.has("units");
-    SettingsReader reader = new SettingsReader(values.figures());
+    SettingsReader reader = new SettingsReader(values);
     Settings settings = f.has("settings") ? reader.read(f) : Settings.defaults();
-    JobHead head = new JobHead(name, units, settings);
+    JobHead head = new JobHead(name, units, settings, WoodsReader.read(f, problems));
     f.finish(() -> head);
     return head;
   }

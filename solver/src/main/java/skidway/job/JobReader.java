@@ -77,11 +77,12 @@ public final class JobReader {
         siteFile
             .flatMap(f -> JsonTree.read(f, problems))
             .map(members -> new Fields(members, "a site", values));
-    Optional<Site> site = new SiteReader(problems, walls, truckStands).read(siteFields);
+    Optional<Site> site =
+        new SiteReader(problems, walls, truckStands, head.settings()).read(siteFields);
     List<Load> loads = new LoadsReader(loadIds, truckStands).read(loadsFile, values);
     Map<String, BundlesReader.BundleRow> bundles =
         new BundlesReader(bundleIds, loadIds).read(bundlesFile, values);
-    PiecesReader pieces = new PiecesReader(problems, walls, bundleIds);
+    PiecesReader pieces = new PiecesReader(problems, walls, bundleIds, head.woods());
     Packing packing = new Packing(bundles);
     List<PiecesReader.PieceRow> fitting = packing.pack(pieces.read(piecesFile, values));
     site.ifPresent(s -> new OnWalls(s).check(fitting));

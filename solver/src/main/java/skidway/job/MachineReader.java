@@ -2,19 +2,24 @@ package skidway.job;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import skidway.site.ChartRow;
+import skidway.site.Grip;
 import skidway.site.Machine;
 import skidway.site.MachineStand;
 import skidway.site.Point;
 
 /**
- * Reads the machine: its stands, and its load chart by growing reach and never growing capacity.
+ * Reads the machine: its stands, its load chart by growing reach and never growing capacity, and
+ * how it holds a bundle.
  */
 final class MachineReader {
   private final Ids stands;
   private final Ids rows;
+  private final Ids lanes;
 
-  MachineReader(Problems problems) {
+  MachineReader(Ids lanes, Problems problems) {
+    this.lanes = lanes;
     this.stands = new Ids("machine stand", problems);
     this.rows = new Ids("row of the load chart", problems);
   }
@@ -33,7 +38,29 @@ final class MachineReader {
     for (int i = 1; i < chart.size(); i++) {
       follows(chart.get(i), chart.get(i - 1).value(), f);
     }
-    return f.finish(() -> new Found(new Machine(name, Read.values(at), Read.values(chart)), at));
+    Grip grip = GripReader.grip(f);
+    OptionalDouble widthM = f.optional("width", Bounds.MACHINE_WIDTH);
+    double riggingKg = f.optional("rigging", Bounds.RIGGING).orElse(0);
+    String confirmedBy = Plain.lineOrNothing(f, "confirmedBy");
+    if (f.sound() && riggingKg >= chart.get(0).value().capacityKg()) {
+      f.report(
+          f.at("rigging"),
+          "rigging that is all the machine lifts",
+          "rigging counts as load and leaves some of the chart's largest capacity",
+          "correct \"rigging\"; it is the mass of hooks, slings and attachments alone");
+    }
+    return f.finish(
+        () ->
+            new Found(
+                new Machine(
+                    name,
+                    Read.values(at),
+                    Read.values(chart),
+                    grip,
+                    widthM,
+                    riggingKg,
+                    confirmedBy),
+                at));
   }
 
   private static void follows(Read<ChartRow> row, ChartRow before, Fields f) {
@@ -56,7 +83,9 @@ final class MachineReader {
   private Optional<MachineStand> stand(Fields f) {
     String id = f.id(stands);
     Point at = Points.point(f, "at");
-    return f.finish(() -> new MachineStand(id, at));
+    String lane = f.has("lane") ? f.reference("lane") : "";
+    lanes.require(lane, f.at("lane"), "name a lane, or remove \"lane\" if it drives over the open");
+    return f.finish(() -> new MachineStand(id, at, lane));
   }
 
   private static Optional<ChartRow> row(Fields f) {

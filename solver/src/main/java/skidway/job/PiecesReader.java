@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import skidway.timber.Moisture;
 import skidway.timber.PackedPiece;
 import skidway.timber.Piece;
 import skidway.timber.Section;
@@ -34,7 +35,7 @@ final class PiecesReader {
   private final Ids marks;
   private final Ids walls;
   private final Ids bundles;
-  private final WoodCells wood = new WoodCells();
+  private final WoodCells wood;
   private final List<PieceRow> rows = new ArrayList<>();
   private final Set<String> namedBundles = new HashSet<>();
   private final Map<String, Place> places = new HashMap<>();
@@ -43,7 +44,8 @@ final class PiecesReader {
   /** A piece, the bundle it is in, and its row. */
   record PieceRow(PackedPiece packed, String bundleId, CsvRow row) {}
 
-  PiecesReader(Problems problems, Ids walls, Ids bundles) {
+  PiecesReader(Problems problems, Ids walls, Ids bundles, Woods woods) {
+    this.wood = new WoodCells(woods);
     this.marks = new Ids("piece", problems);
     this.walls = walls;
     this.bundles = bundles;
@@ -72,7 +74,7 @@ final class PiecesReader {
     double heightM = row.quantity("height", Bounds.SECTION);
     double fill = row.optional("fill", Bounds.FILL).orElse(1);
     Optional<Species> species = wood.species(row);
-    double moisturePct = wood.moisturePct(row, species);
+    Moisture moisture = MoistureCell.read(row, species);
     OptionalDouble weighedKg = row.optional("mass", Bounds.PIECE_MASS);
     String bundle = bundle(row);
     int layer = row.whole("layer", Bounds.LAYER);
@@ -87,8 +89,8 @@ final class PiecesReader {
                     fromLeftM,
                     lengthM,
                     new Section(widthM, heightM, fill),
-                    species.orElseThrow(),
-                    moisturePct,
+                    species.orElse(WoodCells.STAND_IN),
+                    moisture,
                     weighedKg))
         .ifPresent(piece -> rows.add(new PieceRow(new PackedPiece(piece, layer), bundle, row)));
   }

@@ -18,6 +18,21 @@ final class Plain {
     return value;
   }
 
+  /** A text on one line; left out and empty are the same. */
+  static String lineOrNothing(Fields fields, String name) {
+    String allowed = '"' + name + "\" is a text in double quotes, up to 200 characters";
+    if (!fields.has(name)) {
+      return "";
+    }
+    Optional<LocatedNode.Text> text = fields.typed(name, LocatedNode.Text.class, allowed);
+    String value = text.map(t -> t.value().strip()).orElse("");
+    if (text.isPresent() && !Names.isLine(value)) {
+      fields.wrong(name, text.get(), allowed);
+      return "";
+    }
+    return value;
+  }
+
   /** A text of any length, which may be empty. */
   static String text(Fields fields, String name) {
     String allowed = '"' + name + "\" is a text in double quotes";

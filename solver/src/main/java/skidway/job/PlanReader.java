@@ -18,6 +18,7 @@ import skidway.plan.Task;
 import skidway.plan.Unplaced;
 import skidway.rules.Rule;
 import skidway.site.Spot;
+import skidway.timber.BearerRow;
 
 /**
  * Reads a plan file, which a person may have edited. Its form is checked here; whether its bundles
@@ -110,8 +111,32 @@ final class PlanReader {
     double reachM = Plain.number(f, "reachM");
     double massKg = Plain.number(f, "massKg");
     double capacityKg = Plain.number(f, "capacityKg");
+    Optional<BearerRow> bearers =
+        f.has("bearers")
+            ? f.object("bearers", "row of bearers").flatMap(PlanReader::bearers)
+            : Optional.of(BearerRow.NONE);
     return f.finishStrictly(
-        () -> new Step(number, kind, bundle, from, to, tier, stand, reachM, massKg, capacityKg));
+        () ->
+            new Step(
+                number,
+                kind,
+                bundle,
+                from,
+                to,
+                tier,
+                stand,
+                reachM,
+                massKg,
+                capacityKg,
+                bearers.orElseThrow()));
+  }
+
+  private static Optional<BearerRow> bearers(Fields f) {
+    int count = Plain.whole(f, "count", 1);
+    double spacingM = Plain.number(f, "spacingM");
+    double endM = Plain.number(f, "endM");
+    double lengthM = Plain.number(f, "lengthM");
+    return f.finishStrictly(() -> new BearerRow(count, spacingM, endM, lengthM));
   }
 
   private Optional<Unplaced> unplaced(Fields f) {
@@ -144,10 +169,11 @@ final class PlanReader {
 
   private static Optional<Effort> effort(Fields f) {
     double carryS = Plain.number(f, "carryS");
+    double pickS = Plain.number(f, "pickS");
     double rehandleS = Plain.number(f, "rehandleS");
     double setDownS = Plain.number(f, "setDownS");
     double machineS = Plain.number(f, "machineS");
-    return f.finishStrictly(() -> new Effort(carryS, rehandleS, setDownS, machineS));
+    return f.finishStrictly(() -> new Effort(carryS, pickS, rehandleS, setDownS, machineS));
   }
 
   private static Optional<Baseline> baseline(Fields f) {

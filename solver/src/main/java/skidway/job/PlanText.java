@@ -19,6 +19,7 @@ import skidway.plan.Stack;
 import skidway.plan.Step;
 import skidway.plan.Unplaced;
 import skidway.site.Spot;
+import skidway.timber.BearerRow;
 
 /**
  * Writes a plan as JSON for machines and people: fields in a fixed order, SI figures rounded to
@@ -107,6 +108,18 @@ final class PlanText {
     json.writeNumberField("reachM", Rounded.metres(step.reachM()));
     json.writeNumberField("massKg", Rounded.kg(step.massKg()));
     json.writeNumberField("capacityKg", Rounded.kg(step.capacityKg()));
+    if (!step.bearers().equals(BearerRow.NONE)) {
+      bearers(step.bearers());
+    }
+  }
+
+  private void bearers(BearerRow row) throws IOException {
+    json.writeObjectFieldStart("bearers");
+    json.writeNumberField("count", row.count());
+    json.writeNumberField("spacingM", Rounded.place(row.spacingM()));
+    json.writeNumberField("endM", Rounded.place(row.endM()));
+    json.writeNumberField("lengthM", Rounded.place(row.lengthM()));
+    json.writeEndObject();
   }
 
   private void unplaced(Unplaced unplaced) throws IOException {
@@ -137,6 +150,7 @@ final class PlanText {
   private void effort(Effort effort) throws IOException {
     json.writeObjectFieldStart("effort");
     json.writeNumberField("carryS", Rounded.seconds(effort.carryS()));
+    json.writeNumberField("pickS", Rounded.seconds(effort.pickS()));
     json.writeNumberField("rehandleS", Rounded.seconds(effort.rehandleS()));
     json.writeNumberField("setDownS", Rounded.seconds(effort.setDownS()));
     json.writeNumberField("machineS", Rounded.seconds(effort.machineS()));

@@ -36,7 +36,7 @@ final class Rounded {
     return switch (measure) {
       case LENGTH, PRESSURE, SPEED -> to(3, si);
       case MASS -> kg(si);
-      case DURATION -> seconds(si);
+      case DURATION, FORCE, MOMENT, VOLTAGE -> seconds(si);
       case ANGLE, RATIO -> to(4, si);
       case COUNT -> to(0, si);
     };

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import skidway.rules.Level;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
@@ -15,8 +16,8 @@ import skidway.units.Figures;
 
 /**
  * Reads the settings that a job changes, each as a value or as {@code {"value": .., "reason": ..}}.
- * A published limit is changed with a reason only, and so is any number of a hard rule that is made
- * weaker.
+ * A published limit is changed with a reason only, and so is any number that guards people and is
+ * made weaker.
  */
 final class SettingsReader {
   /** Differences below this are rounding, in any SI unit. */
@@ -26,10 +27,12 @@ final class SettingsReader {
       "write {\"value\": ..., \"reason\": \"...\"}, or remove it";
 
   private final Figures figures;
+  private final boolean unitsKnown;
   private final EnumMap<Setting, Settings.Change> changes = new EnumMap<>(Setting.class);
 
-  SettingsReader(Figures figures) {
-    this.figures = figures;
+  SettingsReader(Values values) {
+    this.figures = values.figures();
+    this.unitsKnown = values.unitsKnown();
   }
 
   Settings read(Fields job) {
@@ -52,6 +55,9 @@ final class SettingsReader {
         one(f, key, setting);
       }
     }
+    if (f.sound() && unitsKnown) {
+      SettingPairs.check(f, new Settings(changes));
+    }
   }
 
   private void one(Fields f, String key, Setting setting) {
@@ -61,6 +67,10 @@ final class SettingsReader {
       f.object(key, "setting").ifPresent(change -> withReason(change, setting, range));
     } else {
       double si = f.quantity(key, range);
+      changes.put(setting, new Settings.Change(si, ""));
+      if (!unitsKnown) {
+        return;
+      }
       if (setting.published() && Math.abs(si - setting.defaultSi()) > SAME) {
         f.report(
             f.at(key),
@@ -70,11 +80,10 @@ final class SettingsReader {
       } else if (isWeaker(setting, si)) {
         f.report(
             f.at(key),
-            "a hard rule made weaker without a reason",
+            "a " + level(setting) + "rule made weaker without a reason",
             weakerAllowed(setting),
             WITH_REASON);
       }
-      changes.put(setting, new Settings.Change(si, ""));
     }
   }
 
@@ -90,19 +99,30 @@ final class SettingsReader {
   }
 
   private String weakerAllowed(Setting setting) {
-    String rules =
-        Arrays.stream(Rule.values())
-            .filter(r -> r.level() == Level.HARD && r.settings().contains(setting))
-            .map(Rule::id)
-            .collect(Collectors.joining(", "));
+    String rules = guards(setting).map(Rule::id).collect(Collectors.joining(", "));
+    boolean one = guards(setting).count() == 1;
     return String.format(
         Locale.ROOT,
-        "\"%s\" %s than %s lets through what the hard rule %s stops, so it takes a reason that is"
+        "\"%s\" %s than %s lets through what the %srule%s %s stop%s, so it takes a reason that is"
             + " printed with every plan",
         setting.key(),
         setting.weaker().words(),
         words(setting, setting.defaultSi()),
-        rules);
+        level(setting),
+        one ? "" : "s",
+        rules,
+        one ? "s" : "");
+  }
+
+  /** The rules that ask less when a setting is made weaker: what is hard, and what is flagged. */
+  private static Stream<Rule> guards(Setting setting) {
+    return Arrays.stream(Rule.values())
+        .filter(r -> r.level() == Level.HARD || r.level() == Level.NOTE)
+        .filter(r -> r.settings().contains(setting));
+  }
+
+  private static String level(Setting setting) {
+    return guards(setting).allMatch(r -> r.level() == Level.HARD) ? "hard " : "";
   }
 
   private String words(Setting setting, double si) {

@@ -2,10 +2,12 @@ package skidway.job;
 
 import java.util.List;
 import java.util.Optional;
+import skidway.rules.Settings;
 import skidway.site.Deck;
 import skidway.site.KeepClear;
 import skidway.site.Lane;
 import skidway.site.Outline;
+import skidway.site.OverheadLine;
 import skidway.site.Site;
 import skidway.site.Spot;
 import skidway.site.TruckStand;
@@ -19,12 +21,18 @@ final class SiteReader {
   private final Problems problems;
   private final Ids walls;
   private final Ids truckStands;
+  private final Settings settings;
 
-  /** The ids found are left with {@code walls} and {@code truckStands}, for the other files. */
-  SiteReader(Problems problems, Ids walls, Ids truckStands) {
+  /**
+   * The ids found are left with {@code walls} and {@code truckStands}, for the other files.
+   *
+   * @param settings in force, which what the site says must not contradict
+   */
+  SiteReader(Problems problems, Ids walls, Ids truckStands, Settings settings) {
     this.problems = problems;
     this.walls = walls;
     this.truckStands = truckStands;
+    this.settings = settings;
   }
 
   /** The site; empty after a problem. */
@@ -39,7 +47,9 @@ final class SiteReader {
   private Optional<Site> site(Fields f) {
     Ids zoneIds = new Ids("deck or yard", problems);
     ZoneReader zones = new ZoneReader(zoneIds, problems);
-    GroundReader ground = new GroundReader(truckStands, problems);
+    Ids laneIds = new Ids("lane", problems);
+    GroundReader ground = new GroundReader(laneIds, truckStands, problems);
+    OverheadLineReader lineReader = new OverheadLineReader(problems, settings);
     WallReader wallReader = new WallReader(problems, walls);
     SpotReader spotReader = new SpotReader(zoneIds, problems);
 
@@ -56,7 +66,8 @@ final class SiteReader {
     List<Read<Lane>> lanes = ground.lanes(f);
     List<Read<KeepClear>> keepClears = ground.keepClears(f);
     List<Read<TruckStand>> stands = ground.truckStands(f);
-    Optional<MachineReader.Found> machine = new MachineReader(problems).machine(f);
+    List<Read<OverheadLine>> lines = lineReader.lines(f);
+    Optional<MachineReader.Found> machine = new MachineReader(laneIds, problems).machine(f);
     List<Read<Spot>> spots = f.optionalObjects("spots", spotReader.ids(), spotReader::spot);
 
     if (decks.isEmpty() && yards.isEmpty() && !f.has("decks") && !f.has("yards")) {
@@ -66,7 +77,8 @@ final class SiteReader {
           "stacks stand on a deck or a yard",
           "add \"yards\" or \"decks\"");
     }
-    DeckChecks.apart(decks);
+    DeckChecks.apart("deck", decks);
+    DeckChecks.apart("yard", yards);
     WallRing.check(f, wallsRead);
     if (bounded) {
       SiteBoundary within = new SiteBoundary(boundary);
@@ -89,6 +101,7 @@ final class SiteReader {
                 Read.values(lanes),
                 Read.values(keepClears),
                 Read.values(stands),
+                Read.values(lines),
                 machine.orElseThrow().machine(),
                 Read.values(spots)));
   }

@@ -35,6 +35,10 @@ final class Values {
     return problems;
   }
 
+  boolean unitsKnown() {
+    return unitsKnown;
+  }
+
   Figures figures() {
     return new Figures(quantities.units());
   }

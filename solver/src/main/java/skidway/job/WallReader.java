@@ -22,10 +22,12 @@ final class WallReader {
     var end = Points.point(f, "to");
     double thicknessM = f.quantity("thickness", Bounds.WALL_THICKNESS);
     Starter starter = f.choice("starter", Starter.FULL);
+    double builtM = f.optional("built", Bounds.WALL_BUILT).orElse(0);
     Ids ids = new Ids("opening of wall " + id, problems);
     List<Read<WallOpening>> openings = f.optionalObjects("openings", ids, o -> opening(o, ids));
     Optional<Wall> wall =
-        f.finish(() -> new Wall(id, start, end, thicknessM, starter, Read.values(openings)));
+        f.finish(
+            () -> new Wall(id, start, end, thicknessM, starter, Read.values(openings), builtM));
     wall.ifPresent(w -> new WallChecks(f, w).openingsFit(openings));
     return f.sound() ? wall : Optional.empty();
   }

@@ -2,29 +2,32 @@ package skidway.job;
 
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import skidway.timber.Species;
 import skidway.timber.SpeciesTable;
-import skidway.timber.WoodDensity;
-import skidway.units.Measure;
-import skidway.units.Quantities;
-import skidway.units.UnitSystem;
-import skidway.units.UnreadableQuantity;
 
-/** Reads a row's species and moisture, which belong together: each wood holds so much water. */
+/** Reads the species of a row. */
 final class WoodCells {
-  private static final Quantities PLAIN = new Quantities(UnitSystem.METRIC);
+  /** For a name that may be one of the woods that could not be read. */
+  static final Species STAND_IN = new Species("", 0.5, OptionalDouble.empty());
+
+  private final Woods woods;
 
   /** Names are few and rows many. */
   private final Map<String, Optional<Species>> found = new HashMap<>();
 
+  WoodCells(Woods woods) {
+    this.woods = woods;
+  }
+
+  /** Empty for a name that is not known; that is a problem of the row, or of job.json. */
   Optional<Species> species(CsvRow row) {
     String name = row.text("species");
-    Optional<Species> species = found.computeIfAbsent(name, SpeciesTable::find);
-    if (species.isEmpty()) {
-      List<String> near = Nearest.to(name, SpeciesTable.names());
+    Optional<Species> species = found.computeIfAbsent(name, woods::find);
+    if (species.isEmpty() && (woods.complete() || name.isEmpty())) {
+      List<String> near = Nearest.to(name, woods.names());
       row.report(
           "species",
           "unknown species " + Quote.found(name),
@@ -32,45 +35,8 @@ final class WoodCells {
               ? "species are named as in the Wood Handbook, such as "
                   + String.join(", ", SpeciesTable.names().stream().limit(4).toList())
               : "near names are " + String.join(", ", near),
-          "write one of the known names");
+          "write one of the known names, or add it to \"woods\" in job.json");
     }
     return species;
-  }
-
-  /**
-   * Percent of the oven-dry mass, a percent sign allowed. Between 0 and 1 it is refused: that is a
-   * share written where percent is asked for, and would make timbers seem lighter than they are.
-   */
-  double moisturePct(CsvRow row, Optional<Species> species) {
-    String text = row.text("moisture");
-    double pct;
-    try {
-      pct = number(text);
-    } catch (UnreadableQuantity e) {
-      pct = Double.NaN;
-    }
-    double most = species.map(WoodDensity::mostMoisturePct).orElse(Double.MAX_VALUE);
-    boolean share = pct > 0 && pct < 1;
-    if (Double.isNaN(pct) || pct > most || share) {
-      String limit =
-          species.isEmpty()
-              ? "moisture is a number of percent, such as 18"
-              : String.format(
-                  Locale.ROOT,
-                  "moisture is 0 to %.0f percent of the dry mass in %s, such as 18",
-                  Math.floor(most),
-                  species.get().name());
-      row.report(
-          "moisture",
-          Quote.found(text) + " as moisture",
-          limit,
-          share ? "write percent, not a share of one" : "correct it");
-    }
-    return pct;
-  }
-
-  private static double number(String text) {
-    String bare = text.endsWith("%") ? text.substring(0, text.length() - 1) : text;
-    return PLAIN.read(Measure.RATIO, bare);
   }
 }

@@ -2,8 +2,10 @@ package skidway.job;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import skidway.site.Deck;
 import skidway.site.FloorOpening;
+import skidway.site.Joists;
 import skidway.site.Outline;
 import skidway.site.Point;
 import skidway.site.Steps;
@@ -26,19 +28,29 @@ final class ZoneReader {
     Outline outline = OutlineCheck.simple(f, "outline");
     double heightM = f.quantity("height", Bounds.DECK_HEIGHT);
     double allowedKpa = f.quantity("allowed", Bounds.ALLOWED_LOAD);
+    OptionalDouble totalKg = f.optional("total", Bounds.ZONE_TOTAL);
     List<Read<FloorOpening>> openings =
         f.optionalObjects("openings", floorOpenings, this::floorOpening);
     List<Read<Steps>> ways = f.optionalObjects("steps", steps, this::steps);
+    Optional<Read<Joists>> joists = JoistReader.joists(f);
     Optional<Deck> deck =
         f.finish(
             () ->
                 new Deck(
-                    id, outline, heightM, allowedKpa, Read.values(openings), Read.values(ways)));
+                    id,
+                    outline,
+                    heightM,
+                    allowedKpa,
+                    Read.values(openings),
+                    Read.values(ways),
+                    joists.map(Read::value),
+                    totalKg));
     deck.ifPresent(
         d -> {
           holds(d, openings);
           DeckChecks checks = new DeckChecks(d);
           ways.forEach(checks::steps);
+          joists.filter(j -> f.unitsKnown()).ifPresent(j -> JoistChecks.carry(j, d));
         });
     return f.sound() ? deck : Optional.empty();
   }
@@ -46,8 +58,11 @@ final class ZoneReader {
   Optional<Yard> yard(Fields f) {
     String id = f.id(zones);
     Outline outline = OutlineCheck.simple(f, "outline");
-    double allowedKpa = f.quantity("allowed", Bounds.ALLOWED_LOAD);
-    return f.finish(() -> new Yard(id, outline, allowedKpa));
+    GroundStrength ground = GroundStrength.read(f);
+    OptionalDouble slope = f.optional("slope", Bounds.SLOPE);
+    OptionalDouble totalKg = f.optional("total", Bounds.ZONE_TOTAL);
+    return f.finish(
+        () -> new Yard(id, outline, ground.allowedKpa(), ground.soil(), slope, totalKg));
   }
 
   private static void holds(Deck deck, List<Read<FloorOpening>> openings) {

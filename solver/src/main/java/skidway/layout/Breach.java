@@ -6,7 +6,8 @@ import skidway.rules.Rule;
  * A placement rule that a spot breaks.
  *
  * @param against what the spot comes too near to, such as {@code lane main}
- * @param valueM the distance there is; negative says how far the two overlap or one reaches out
- * @param limitM the least distance allowed
+ * @param value in the rule's measure: the distance there is, where negative says how far the two
+ *     overlap or one reaches out; or the slope
+ * @param limit the least distance allowed, or the steepest slope
  */
-public record Breach(Rule rule, String spotId, String against, double valueM, double limitM) {}
+public record Breach(Rule rule, String spotId, String against, double value, double limit) {}

@@ -6,10 +6,10 @@ import skidway.rules.Rule;
 /**
  * A breach not yet measured: a search only asks whether there is one, and measuring is slow.
  *
- * @param valueM measures; see {@link Breach}
+ * @param value measures; see {@link Breach}
  */
-record Finding(Rule rule, String against, DoubleSupplier valueM, double limitM) {
+record Finding(Rule rule, String against, DoubleSupplier value, double limit) {
   Breach measured(String spotId) {
-    return new Breach(rule, spotId, against, valueM.getAsDouble(), limitM);
+    return new Breach(rule, spotId, against, value.getAsDouble(), limit);
   }
 }

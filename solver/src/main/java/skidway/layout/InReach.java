@@ -5,7 +5,6 @@ import skidway.site.ChartRow;
 import skidway.site.Machine;
 import skidway.site.Site;
 import skidway.site.Spot;
-import skidway.timber.Bundle;
 import skidway.timber.Delivery;
 
 /**
@@ -18,7 +17,8 @@ final class InReach {
 
   InReach(Site site, Delivery delivery) {
     machine = site.machine();
-    double lightestKg = delivery.bundles().stream().mapToDouble(Bundle::massKg).min().orElse(0);
+    double lightestKg =
+        delivery.bundles().stream().mapToDouble(b -> b.mass().highKg()).min().orElse(0);
     farthestM =
         machine.chart().stream()
             .filter(row -> row.capacityKg() >= lightestKg)

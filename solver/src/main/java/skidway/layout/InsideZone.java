@@ -7,8 +7,6 @@ import java.util.TreeMap;
 import java.util.function.DoubleSupplier;
 import skidway.geometry.Area;
 import skidway.rules.Rule;
-import skidway.rules.Setting;
-import skidway.rules.Settings;
 import skidway.site.Deck;
 import skidway.site.Footprint;
 import skidway.site.KeepClear;
@@ -18,22 +16,19 @@ import skidway.site.TruckStand;
 import skidway.site.Zone;
 
 /**
- * Checks insideZone. On a deck the stack keeps back from the edge and the strip lies on the deck;
- * beside a yard the strip may lie anywhere on the site where people can stand. A stack meets no
- * deck but its own zone, also where a yard's outline covers the deck: what it weighs would be
- * judged by the wrong allowance.
+ * Checks insideZone. On a deck the strip lies on the deck too; beside a yard it may lie anywhere on
+ * the site where people can stand. A stack meets no deck but its own zone, also where a yard's
+ * outline covers the deck: what it weighs would be judged by the wrong allowance.
  */
 final class InsideZone implements PlacementCheck {
   private final Site site;
-  private final double edgeSetbackM;
   private final Area boundary;
   private final Map<String, Area> zones = new TreeMap<>();
   private final Map<String, Area> decks = new TreeMap<>();
   private final Map<String, Area> blocked = new TreeMap<>();
 
-  InsideZone(Site site, Settings settings) {
+  InsideZone(Site site) {
     this.site = site;
-    edgeSetbackM = settings.get(Setting.DECK_EDGE_SETBACK);
     boundary = Area.of(site.boundary());
     for (Zone zone : site.zones()) {
       zones.put(zone.id(), Area.of(zone.outline()));
@@ -68,10 +63,6 @@ final class InsideZone implements PlacementCheck {
           }
         });
     if (zone instanceof Deck) {
-      if (area.contains(spot.footprint()) && area.isEdgeNearer(spot.footprint(), edgeSetbackM)) {
-        found.add(
-            finding("edge of " + zone.id(), () -> area.edgeGapM(spot.footprint()), edgeSetbackM));
-      }
       addBeyond(found, "edge of " + zone.id() + " (open strip)", area, spot.strip());
     } else {
       addBeyond(found, "site boundary (open strip)", boundary, spot.strip());

@@ -13,21 +13,27 @@ import skidway.site.Spot;
  */
 public final class LegalSpots {
   private final List<PlacementCheck> checks;
+  private final DeckEdge deckEdge;
 
-  private LegalSpots(List<PlacementCheck> checks) {
-    this.checks = checks;
-  }
-
-  public static LegalSpots of(Site site, Settings settings) {
-    return new LegalSpots(
+  private LegalSpots(Site site, Settings settings) {
+    deckEdge = new DeckEdge(site, settings);
+    checks =
         List.of(
-            new InsideZone(site, settings),
+            new InsideZone(site),
+            deckEdge,
             new FloorOpeningCheck(site, settings),
             new WorkingStrip(site, settings),
             new LanesClear(site),
             new TruckClear(site),
             new MachineClear(site, settings),
-            new KeepClearCheck(site)));
+            new KeepClearCheck(site),
+            new ExcavationEdge(site, settings),
+            new OverheadLineCheck(site, settings),
+            new YardSlopeCheck(site, settings));
+  }
+
+  public static LegalSpots of(Site site, Settings settings) {
+    return new LegalSpots(site, settings);
   }
 
   public boolean isLegal(Spot spot) {
@@ -45,5 +51,13 @@ public final class LegalSpots {
         .flatMap(check -> check.findings(spot).stream())
         .map(finding -> finding.measured(spot.id()))
         .toList();
+  }
+
+  /**
+   * Height above its deck that a stack's top, bearers included, must stay below because the walls
+   * beside it are no higher (deckEdge), metres; infinite when nothing caps it.
+   */
+  public double heightCapM(Spot spot) {
+    return deckEdge.capM(spot);
   }
 }

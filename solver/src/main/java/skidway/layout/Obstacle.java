@@ -6,7 +6,9 @@ import skidway.rules.Setting;
 import skidway.rules.Settings;
 import skidway.site.Deck;
 import skidway.site.Footprint;
+import skidway.site.KeepClear;
 import skidway.site.Lane;
+import skidway.site.OverheadLine;
 import skidway.site.Point;
 import skidway.site.Site;
 
@@ -25,7 +27,16 @@ record Obstacle(List<Point> corners, double marginM) {
       all.add(new Obstacle(deck.outline().corners(), 0));
       all.add(new Obstacle(deck.outline().corners(), stripM));
     }
-    site.keepClears().forEach(k -> all.add(new Obstacle(k.outline().corners(), k.marginM())));
+    for (KeepClear keepClear : site.keepClears()) {
+      double marginM =
+          keepClear.excavation()
+              ? ExcavationEdge.setbackM(keepClear, settings)
+              : keepClear.marginM();
+      all.add(new Obstacle(keepClear.outline().corners(), marginM));
+    }
+    for (OverheadLine line : site.overheadLines()) {
+      all.add(new Obstacle(List.of(line.from(), line.to()), LineClearance.metres(line, settings)));
+    }
     site.walls().forEach(w -> all.add(of(WorkingStrip.along(w, settings))));
     site.truckStands().forEach(t -> all.add(of(t.area())));
     double roomM = settings.get(Setting.MACHINE_STAND_ROOM);

@@ -1,8 +1,10 @@
 package skidway.layout;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Predicate;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
@@ -12,6 +14,7 @@ import skidway.site.OpenSide;
 import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Spot;
+import skidway.site.Wall;
 import skidway.site.Zone;
 
 /**
@@ -27,6 +30,7 @@ final class ZoneFill {
   private final double stripM;
   private final double gapM;
   private final double edgeSetbackM;
+  private final double wallStripM;
   private final Predicate<Spot> allowed;
   private final Point near;
 
@@ -44,6 +48,7 @@ final class ZoneFill {
     stripM = settings.get(Setting.OPEN_STRIP);
     gapM = settings.get(Setting.STACK_GAP);
     edgeSetbackM = settings.get(Setting.DECK_EDGE_SETBACK);
+    wallStripM = settings.get(Setting.WALL_STRIP_INSIDE);
   }
 
   /**
@@ -53,16 +58,19 @@ final class ZoneFill {
    * @param otherLengthsM lengths of spots that may stand in the same row
    */
   List<Ranked> fill(Zone zone, SpotSize size, List<Double> otherLengthsM, int enough) {
-    List<Crossings> crossings =
-        Headings.of(zone, site).stream()
-            .map(heading -> crossings(zone, size, otherLengthsM, new Frame(heading)))
-            .toList();
+    List<Crossings> crossings = new ArrayList<>();
+    for (double heading : Headings.of(zone, site)) {
+      for (double setbackM : setbacksM(zone)) {
+        crossings.add(crossings(zone, size, otherLengthsM, new Frame(heading), setbackM));
+      }
+    }
+    Set<Spot> known = new HashSet<>();
     List<Ranked> found = new ArrayList<>();
     for (int rank = 0; rank <= Mark.LAST_RANK && found.size() < enough; rank++) {
       for (Crossings crossing : crossings) {
         List<Spot> places = places(zone, size, crossing, rank);
         for (Spot spot : Thinning.thin(places, MOST_TRIED, near)) {
-          if (allowed.test(spot)) {
+          if (allowed.test(spot) && known.add(spot)) {
             found.add(new Ranked(spot, rank));
           }
         }
@@ -71,10 +79,27 @@ final class ZoneFill {
     return found;
   }
 
+  /**
+   * How far from a zone's edge rows begin: back from the edge of a deck, and also behind the
+   * working strip of a wall on it, if one stands there already.
+   */
+  private List<Double> setbacksM(Zone zone) {
+    if (!(zone instanceof Deck)) {
+      return List.of(0.0);
+    }
+    double behindWallM =
+        wallStripM + site.walls().stream().mapToDouble(Wall::thicknessM).max().orElse(0);
+    boolean walled =
+        EdgeStretch.of(zone.outline(), site.walls()).stream().anyMatch(s -> s.wallM() > 0);
+    return walled && behindWallM < edgeSetbackM
+        ? List.of(edgeSetbackM, behindWallM)
+        : List.of(edgeSetbackM);
+  }
+
   private record Crossings(Frame frame, List<Row> rows, List<Mark> marks) {}
 
-  private Crossings crossings(Zone zone, SpotSize size, List<Double> otherLengthsM, Frame frame) {
-    double setbackM = zone instanceof Deck ? edgeSetbackM : 0;
+  private Crossings crossings(
+      Zone zone, SpotSize size, List<Double> otherLengthsM, Frame frame, double setbackM) {
     Frame.Box room = frame.box(zone.outline().corners()).grown(-setbackM);
     List<Span> besideAlong = new ArrayList<>();
     List<Span> besideAcross = new ArrayList<>();

@@ -1,7 +1,9 @@
 package skidway.limits;
 
 import java.util.Comparator;
+import java.util.OptionalDouble;
 import skidway.site.ChartRow;
+import skidway.site.Grip;
 import skidway.site.Machine;
 
 /**
@@ -18,6 +20,26 @@ public final class LoadChart {
         .min(Comparator.comparingDouble(ChartRow::reachM))
         .map(ChartRow::capacityKg)
         .orElse(0.0);
+  }
+
+  /**
+   * How heavy a bundle may be at a reach, kg. Rigging counts as load (BC Crane Safety, load
+   * charts). On forks a bundle whose middle is farther out than the plate's load centre counts in
+   * proportion (fork truck training, after OSHA); the plate governs.
+   *
+   * @return 0 where nothing can be lifted
+   */
+  public static double bundleCapacityKg(Machine machine, double reachM, double bundleWidthM) {
+    double grossKg = capacityKg(machine, reachM) * loadCentreShare(machine.grip(), bundleWidthM);
+    return Math.max(0, grossKg - machine.riggingKg());
+  }
+
+  /** What is left of a capacity when the load's middle is beyond the load centre. */
+  private static double loadCentreShare(Grip grip, double bundleWidthM) {
+    OptionalDouble loadCentreM =
+        grip instanceof Grip.Forks forks ? forks.loadCentreM() : OptionalDouble.empty();
+    double middleM = bundleWidthM / 2;
+    return Math.min(1, loadCentreM.orElse(middleM) / middleM);
   }
 
   /** The farthest reach of the chart, metres. */

@@ -1,5 +1,6 @@
 package skidway.plan;
 
+import java.util.Comparator;
 import java.util.List;
 import skidway.site.Spot;
 
@@ -10,6 +11,7 @@ import skidway.site.Spot;
  * @param revision 1, 2, …; a revision is never overwritten
  * @param inputs fingerprint of the job's input files
  * @param previous fingerprint of the revision before, or an empty text
+ * @param steps by their numbers, in whatever order they were written
  * @param waitingPlaces where bundles are set down on the way
  */
 public record Plan(
@@ -29,7 +31,7 @@ public record Plan(
   public Plan {
     stacks = List.copyOf(stacks);
     waitingPlaces = List.copyOf(waitingPlaces);
-    steps = List.copyOf(steps);
+    steps = steps.stream().sorted(Comparator.comparingInt(Step::number)).toList();
     reasons = List.copyOf(reasons);
     unplaced = List.copyOf(unplaced);
     baselines = List.copyOf(baselines);

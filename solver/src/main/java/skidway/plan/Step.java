@@ -1,5 +1,7 @@
 package skidway.plan;
 
+import skidway.timber.BearerRow;
+
 /**
  * One lift of the unloading sheet.
  *
@@ -10,8 +12,9 @@ package skidway.plan;
  * @param standId where the machine stands
  * @param reachM horizontal distance from the stand to the middle of the place; of the farther end
  *     when lifted on
- * @param massKg what it weighs
- * @param capacityKg what the machine lifts at that reach
+ * @param massKg what it weighs at most, without rigging
+ * @param capacityKg what the machine lifts of it at that reach
+ * @param bearers laid beneath it before it comes down
  */
 public record Step(
     int number,
@@ -23,4 +26,5 @@ public record Step(
     String standId,
     double reachM,
     double massKg,
-    double capacityKg) {}
+    double capacityKg,
+    BearerRow bearers) {}

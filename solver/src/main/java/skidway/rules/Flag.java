@@ -6,6 +6,8 @@ public enum Flag {
   SEEN("seen in the source"),
   /** Read in a secondary text that restates the source named. */
   SECONDARY("from a secondary text, confirm"),
+  /** Recalled and not looked up. */
+  MEMORY("from memory, confirm"),
   /** Usual on sites; no published source. */
   COMMON_PRACTICE("common practice"),
   /** Skidway's own assumption; replace it with what is measured on the job. */

@@ -7,5 +7,7 @@ public enum Level {
   /** A bundle without a spot: the plan is incomplete. */
   MEDIUM,
   /** Crew time. */
-  SOFT
+  SOFT,
+  /** What no plan can settle and people must: flagged, with a way out. */
+  NOTE
 }

@@ -22,9 +22,15 @@ public enum Rule {
   INSIDE_ZONE(
       "insideZone",
       Level.HARD,
-      "A stack stands wholly on one deck or yard, back from a deck's edge; its open strip stays on the"
-          + " deck, or on open ground inside the site.",
-      "29 CFR 1926.250(b)(1), exterior walls lower than the stack; 1926.250(a)(1), stable piles",
+      "A stack stands wholly on one deck or yard; its open strip stays on the deck, or on open ground"
+          + " inside the site.",
+      "29 CFR 1926.250(a)(1), stable piles",
+      Measure.LENGTH),
+  DECK_EDGE(
+      "deckEdge",
+      Level.HARD,
+      "Within the setback of a deck's edge a stack stands only where a wall is already higher than it.",
+      "29 CFR 1926.250(b)(1), exterior walls lower than the stack",
       Measure.LENGTH,
       Setting.DECK_EDGE_SETBACK),
   FLOOR_OPENING(
@@ -65,8 +71,36 @@ public enum Rule {
       "keepClear",
       Level.HARD,
       "No stack stands on a keep-clear or within its margin.",
-      "29 CFR 1926.651(j)(2) for excavation edges (2 ft or more); otherwise common practice",
+      "common practice",
       Measure.LENGTH),
+  EXCAVATION_EDGE(
+      "excavationEdge",
+      Level.HARD,
+      "No stack stands nearer to an excavation than its setback, nor nearer than the excavation is"
+          + " deep.",
+      "29 CFR 1926.651(j)(2); what depth adds is an assumption",
+      Measure.LENGTH,
+      Setting.EXCAVATION_SETBACK,
+      Setting.EXCAVATION_DEPTH_SHARE),
+  OVERHEAD_LINE(
+      "overheadLine",
+      Level.HARD,
+      "No stack stands within the clearance of an overhead line, seen from above.",
+      "29 CFR 1926.1408 Table A",
+      Measure.LENGTH,
+      Setting.LINE_TO_50_KV,
+      Setting.LINE_TO_200_KV,
+      Setting.LINE_TO_350_KV,
+      Setting.LINE_TO_500_KV,
+      Setting.LINE_TO_750_KV,
+      Setting.LINE_TO_1000_KV),
+  YARD_SLOPE(
+      "yardSlope",
+      Level.HARD,
+      "No stack stands on ground steeper than the limit.",
+      "29 CFR 1926.250(a)(1), stable piles; the figure is an assumption",
+      Measure.RATIO,
+      Setting.YARD_SLOPE),
   SPOTS_APART(
       "spotsApart",
       Level.HARD,
@@ -90,7 +124,17 @@ public enum Rule {
       "common practice; never above 16 ft handled by hand, 29 CFR 1926.250(b)(8)(iv)",
       Measure.LENGTH,
       Setting.STACK_HEIGHT,
+      Setting.HAND_PILE_HEIGHT,
+      Setting.WEDGE_HEIGHT,
       Setting.BEARER_HEIGHT),
+  STACK_SLENDER(
+      "stackSlender",
+      Level.HARD,
+      "Above the underside of each bundle a stack is no more times as high as the bundle is wide than"
+          + " the limit, less on a slope.",
+      "from memory, confirm; the slope by statics: width over height less the slope",
+      Measure.RATIO,
+      Setting.HEIGHT_TO_WIDTH),
   STACK_TIERS(
       "stackTiers",
       Level.HARD,
@@ -115,10 +159,64 @@ public enum Rule {
   ZONE_LOAD(
       "zoneLoad",
       Level.HARD,
-      "A stack's load over the area it bears on is within the zone's allowance.",
+      "A stack's load over the deck that it bears on is within the deck's allowance.",
       "29 CFR 1926.250(a)(2), safe floor load not exceeded; the allowance is the floor designer's",
       Measure.PRESSURE,
       Setting.BEARER_REACH),
+  BEARING_APART(
+      "bearingApart",
+      Level.HARD,
+      "No part of a deck is counted under two stacks.",
+      "29 CFR 1926.250(a)(2), safe floor load not exceeded",
+      Measure.LENGTH,
+      Setting.BEARER_REACH),
+  JOIST_BENDING(
+      "joistBending",
+      Level.HARD,
+      "All stacks together bend no joist more than the load it was designed for.",
+      "29 CFR 1926.250(a)(2); simple-span statics, AWC Design Aid 6; the design is the floor"
+          + " designer's",
+      Measure.MOMENT,
+      Setting.BEARER_REACH),
+  JOIST_SHEAR(
+      "joistShear",
+      Level.HARD,
+      "All stacks together put no more shear into a joist than the load it was designed for.",
+      "29 CFR 1926.250(a)(2); simple-span statics, AWC Design Aid 6; the design is the floor"
+          + " designer's",
+      Measure.FORCE,
+      Setting.BEARER_REACH),
+  ZONE_TOTAL(
+      "zoneTotal",
+      Level.HARD,
+      "All that lies on a deck or yard weighs no more than its total.",
+      "29 CFR 1926.250(a)(2), safe floor load not exceeded; the total is the designer's",
+      Measure.MASS),
+  GROUND_PRESSURE(
+      "groundPressure",
+      Level.HARD,
+      "Bearers press on a yard no harder than its ground is allowed to be pressed.",
+      "presumptive values: IBC 2012 Table 1806.2, IRC R401.4.1; topsoil and fill are not covered",
+      Measure.PRESSURE,
+      Setting.BEARER_WIDTH,
+      Setting.BEARER_CLOSEST,
+      Setting.BEARER_PROUD,
+      Setting.STACK_GAP),
+  GROUND_CLEARANCE(
+      "groundClearance",
+      Level.HARD,
+      "Bearers on the ground are high enough for air and forks.",
+      "common practice",
+      Measure.LENGTH,
+      Setting.GROUND_CLEARANCE,
+      Setting.BEARER_HEIGHT),
+  BEARER_SPACING(
+      "bearerSpacing",
+      Level.HARD,
+      "A bundle lies on two bearers or more, no farther apart than the limit.",
+      "common practice",
+      Measure.LENGTH,
+      Setting.BEARER_SPACING),
   RACK_LENGTH(
       "rackLength",
       Level.HARD,
@@ -145,8 +243,45 @@ public enum Rule {
       "machineCapacity",
       Level.HARD,
       "Every lift weighs no more than the machine lifts at that reach (next larger reach of its chart).",
-      "the machine's own load chart; no interpolation between rows, BC Crane Safety, load charts",
+      "the machine's own load chart; no interpolation between rows, rigging counts as load: BC Crane"
+          + " Safety, load charts; a load centre beyond the plate's lowers the capacity in"
+          + " proportion, as fork truck training has it",
       Measure.MASS),
+  SLING_LOAD(
+      "slingLoad",
+      Level.HARD,
+      "The pull in each of two slings is within what the sling is rated for.",
+      "29 CFR 1926.251(a); statics: half the load over the sine of the angle",
+      Measure.MASS),
+  SLING_ANGLE(
+      "slingAngle",
+      Level.HARD,
+      "Slings hang no flatter than the limit.",
+      "from memory, confirm (ASME B30.9)",
+      Measure.ANGLE,
+      Setting.SLING_ANGLE),
+  TRAVEL_WIDTH(
+      "travelWidth",
+      Level.HARD,
+      "A lane is wide enough for the machine with the bundle that it carries along it.",
+      "29 CFR 1910.176(a), safe clearance for mechanical handling; the figure from a letter"
+          + " withdrawn since",
+      Measure.LENGTH,
+      Setting.TRAVEL_CLEARANCE,
+      Setting.TRAVEL_LEAST),
+  LINE_LIFT(
+      "lineLift",
+      Level.HARD,
+      "Neither the hook nor a load that turns on it comes within the clearance of an overhead line,"
+          + " seen from above.",
+      "29 CFR 1926.1408 Table A",
+      Measure.LENGTH,
+      Setting.LINE_TO_50_KV,
+      Setting.LINE_TO_200_KV,
+      Setting.LINE_TO_350_KV,
+      Setting.LINE_TO_500_KV,
+      Setting.LINE_TO_750_KV,
+      Setting.LINE_TO_1000_KV),
 
   // The plan as a whole, and as it is carried out.
   PATHS_OPEN(
@@ -180,10 +315,22 @@ public enum Rule {
       "times are settings",
       Measure.DURATION,
       Setting.LIFT_PER_PERSON,
+      Setting.TEAM_OF_TWO,
+      Setting.TEAM_OF_THREE,
+      Setting.TEAM_MOST,
+      Setting.ONE_PERSON_LENGTH,
       Setting.LOADED_SPEED,
       Setting.EMPTY_SPEED,
       Setting.CLIMB_FACTOR,
       Setting.STEP_OVER),
+  PICK_HEIGHT(
+      "pickHeight",
+      Level.SOFT,
+      "Pieces picked low down or high up cost time.",
+      "times are settings; height factor of the revised lifting equation, NIOSH 94-110 (rev. 9/2021)"
+          + " p. 9",
+      Measure.DURATION,
+      Setting.PICK_TIME),
   REHANDLE(
       "rehandle",
       Level.SOFT,
@@ -209,7 +356,29 @@ public enum Rule {
       Measure.DURATION,
       Setting.MACHINE_LIFT,
       Setting.MACHINE_SPEED,
-      Setting.MACHINE_CREW);
+      Setting.MACHINE_CREW),
+
+  // What a plan cannot settle.
+  TEAM_LIFT(
+      "teamLift",
+      Level.NOTE,
+      "A piece is light enough for a team of people; a heavier one is for the machine or a lifting"
+          + " device.",
+      "load constant of NIOSH 94-110 (rev. 9/2021) p. 7; team factors of UK guidance L23",
+      Measure.MASS,
+      Setting.LIFT_PER_PERSON,
+      Setting.TEAM_OF_TWO,
+      Setting.TEAM_OF_THREE,
+      Setting.TEAM_MOST,
+      Setting.ONE_PERSON_LENGTH),
+  LIFT_INDEX(
+      "liftIndex",
+      Level.NOTE,
+      "What each carrier takes of a piece is no more than the lifting equation recommends, where it"
+          + " is picked and where it is placed; screening only.",
+      "NIOSH 94-110 (rev. 9/2021) p. 20; long timbers, teams and carrying are outside its validity",
+      Measure.RATIO,
+      Setting.LIFT_FREQUENCY);
 
   private final String id;
   private final Level level;

@@ -1,4 +1,13 @@
 package skidway.site;
 
-/** A place the machine sets up and lifts from; reach is measured from it. */
-public record MachineStand(String id, Point at) {}
+/**
+ * A point from which the machine lifts.
+ *
+ * @param laneId the lane on which it gets there with its load, or an empty text
+ */
+public record MachineStand(String id, Point at, String laneId) {
+  /** A stand reached over open ground. */
+  public MachineStand(String id, Point at) {
+    this(id, at, "");
+  }
+}

@@ -23,6 +23,7 @@ public record Site(
     List<Lane> lanes,
     List<KeepClear> keepClears,
     List<TruckStand> truckStands,
+    List<OverheadLine> overheadLines,
     Machine machine,
     List<Spot> spots) {
   public Site {
@@ -32,7 +33,38 @@ public record Site(
     lanes = List.copyOf(lanes);
     keepClears = List.copyOf(keepClears);
     truckStands = List.copyOf(truckStands);
+    overheadLines = List.copyOf(overheadLines);
     spots = List.copyOf(spots);
+  }
+
+  /** A site without overhead lines. */
+  public Site(
+      String name,
+      Outline boundary,
+      double northDeg,
+      double courseM,
+      List<Wall> walls,
+      List<Deck> decks,
+      List<Yard> yards,
+      List<Lane> lanes,
+      List<KeepClear> keepClears,
+      List<TruckStand> truckStands,
+      Machine machine,
+      List<Spot> spots) {
+    this(
+        name,
+        boundary,
+        northDeg,
+        courseM,
+        walls,
+        decks,
+        yards,
+        lanes,
+        keepClears,
+        truckStands,
+        List.of(),
+        machine,
+        spots);
   }
 
   public Optional<Wall> wall(String id) {

@@ -7,6 +7,7 @@ import java.util.List;
  * of the way from start to end, and the start is the wall's left end seen from outside.
  *
  * @param start left end of the wall's centre line, seen from outside
+ * @param builtM how high it stands already when the plan begins
  */
 public record Wall(
     String id,
@@ -14,9 +15,21 @@ public record Wall(
     Point end,
     double thicknessM,
     Starter starter,
-    List<WallOpening> openings) {
+    List<WallOpening> openings,
+    double builtM) {
   public Wall {
     openings = List.copyOf(openings);
+  }
+
+  /** A wall that is still to be built. */
+  public Wall(
+      String id,
+      Point start,
+      Point end,
+      double thicknessM,
+      Starter starter,
+      List<WallOpening> openings) {
+    this(id, start, end, thicknessM, starter, openings, 0);
   }
 
   public double lengthM() {

@@ -1,5 +1,7 @@
 package skidway.site;
 
+import java.util.OptionalDouble;
+
 /** An area that stacks may stand on. */
 public sealed interface Zone permits Deck, Yard {
   String id();
@@ -11,4 +13,7 @@ public sealed interface Zone permits Deck, Yard {
 
   /** Area load it is allowed to carry, kPa: the floor's posted allowance or the ground's. */
   double allowedKpa();
+
+  /** Most that may lie on it altogether, kg, when somebody said so. */
+  OptionalDouble totalKg();
 }

@@ -81,8 +81,7 @@ final class Baselines {
                       .thenComparing(s -> s))
               .toList();
       for (int spot : near) {
-        if (takes(bundle, spot)) {
-          occupancy.put(bundle, spot);
+        if (takes(bundle, spot) && staysWithinSharedLimits(bundle, spot)) {
           orders.get(spot).add(bundle);
           return true;
         }
@@ -103,6 +102,15 @@ final class Baselines {
       List<Integer> order = new ArrayList<>(orders.get(spot));
       order.add(bundle);
       return priced(order, spot).legal();
+    }
+
+    private boolean staysWithinSharedLimits(int bundle, int spot) {
+      occupancy.put(bundle, spot);
+      if (occupancy.overloaded()) {
+        occupancy.take(bundle);
+        return false;
+      }
+      return true;
     }
 
     private StackCost priced(List<Integer> order, int spot) {

@@ -5,10 +5,11 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import skidway.erection.PullOrder;
-import skidway.limits.AreaLoad;
 import skidway.limits.RackRoom;
 import skidway.plan.Task;
+import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
@@ -17,7 +18,8 @@ import skidway.timber.Piece;
 
 /**
  * The problem in arrays, as the search reads it: bundle and spot numbers instead of objects, every
- * price and refusal of a bundle on a spot worked out once. Never changes after it is built.
+ * price and refusal of a bundle on a spot worked out once. Never changes after it is built, but for
+ * what it remembers of {@link #share}.
  */
 final class Board {
   /** Price of a bundle on a spot where a rule keeps it off. */
@@ -57,7 +59,32 @@ final class Board {
   final int[][] near;
 
   final boolean[] rack;
-  final double[] allowedKpa;
+
+  /** The kind of footing of each spot. */
+  final int[] footing;
+
+  final Footings footings;
+
+  /** Most that a stack may weigh, kg, by footing and lowest bundle. */
+  final double[][] mostKg;
+
+  /** How many times as high as wide a stack may be, by spot. */
+  final double[] mostSlender;
+
+  /**
+   * How high a stack may be, by spot: less than elsewhere beside a wall that stands already. A rack
+   * is as high as its pieces are long, and heeds the wall alone.
+   */
+  final double[] mostHeightM;
+
+  final SharedLimits shared;
+
+  /** What a stack adds to the shared limits, by spot and size of its lowest bundle. */
+  private final SharedLimits.@Nullable Share[][] shares;
+
+  private final int[] sizeOf;
+
+  private final Picks[] picks;
   final double[] massLimitKg;
   final double[] rackFloorM2;
 
@@ -68,16 +95,24 @@ final class Board {
   final double[] onEndM2;
 
   final double bearerM;
-  final double stackHeightM;
+  private final double stackHeightM;
   final CrewTime time;
   final Lifts lifts;
 
   /**
    * @param spots candidates, all of them legal places
+   * @param heightCapM for each spot how high its surroundings let a stack be; infinite if they do
+   *     not care
    * @param excludes for each spot the numbers of those it excludes
    * @param metres walking distance by spot and pull index; infinite where there is no way
    */
-  Board(Task task, List<Spot> spots, int[][] excludes, double[][] metres, PullOrder order) {
+  Board(
+      Task task,
+      List<Spot> spots,
+      double[] heightCapM,
+      int[][] excludes,
+      double[][] metres,
+      PullOrder order) {
     this.task = task;
     this.bundles = task.delivery().bundles();
     this.spots = List.copyOf(spots);
@@ -93,7 +128,14 @@ final class Board {
     this.time = new CrewTime(task.settings());
     this.lifts = new Lifts(task);
     this.bearerM = task.settings().get(Setting.BEARER_HEIGHT);
-    this.stackHeightM = task.settings().get(Setting.STACK_HEIGHT);
+    this.stackHeightM =
+        Math.min(
+            task.settings().get(Setting.STACK_HEIGHT),
+            task.settings().get(Setting.HAND_PILE_HEIGHT));
+    this.footings = new Footings(task);
+    this.mostKg = footings.mostKg(bundles);
+    this.shared = new SharedLimits(task);
+    this.sizeOf = sizes(bundles);
     int n = bundles.size();
     int m = spots.size();
     pulls = new int[n][];
@@ -101,6 +143,7 @@ final class Board {
     massKg = new double[n];
     onEndM2 = new double[n];
     rackMs = new long[n];
+    picks = new Picks[n];
     for (int b = 0; b < n; b++) {
       List<Piece> pieces = bundles.get(b).pieces();
       pulls[b] = pieces.stream().mapToInt(order::indexOf).sorted().toArray();
@@ -108,26 +151,32 @@ final class Board {
       for (int i = 0; i < pulls[b].length; i++) {
         carriers[b][i] = time.carriers(order.placements().get(pulls[b][i]).piece());
       }
-      massKg[b] = bundles.get(b).massKg();
+      massKg[b] = bundles.get(b).mass().highKg();
+      picks[b] = new Picks(bundles.get(b), time);
       onEndM2[b] = RackRoom.floorM2(bundles.get(b));
       rackMs[b] = time.rackMs(pieces.size());
     }
     rack = new boolean[m];
-    allowedKpa = new double[m];
+    footing = new int[m];
+    mostSlender = new double[m];
+    mostHeightM = new double[m];
+    shares = new SharedLimits.Share[m][n];
     massLimitKg = new double[m];
     rackFloorM2 = new double[m];
     rackMassKg = new double[m];
     for (int s = 0; s < m; s++) {
       Spot spot = spots.get(s);
       rack[s] = spot.kind() == SpotKind.RACK;
-      allowedKpa[s] = task.site().zone(spot.zoneId()).orElseThrow().allowedKpa();
+      footing[s] = footings.of(task.site().zone(spot.zoneId()).orElseThrow());
+      mostSlender[s] = footings.mostSlender(footing[s]);
+      mostHeightM[s] = rack[s] ? heightCapM[s] : Math.min(stackHeightM, heightCapM[s]);
       massLimitKg[s] = spot.massLimitKg().orElse(Double.POSITIVE_INFINITY);
-      rackMassKg[s] = AreaLoad.massKg(allowedKpa[s], spot.footprint().areaM2());
+      rackMassKg[s] = footings.mostInRackKg(footing[s], spot);
       rackFloorM2[s] = spot.footprint().areaM2() * task.settings().get(Setting.RACK_PACKING);
     }
     carryMs = new long[n][m];
     placeMs = new long[n][m];
-    BundleFit fit = new BundleFit(task, lifts);
+    BundleFit fit = new BundleFit(this);
     for (int b = 0; b < n; b++) {
       for (int s = 0; s < m; s++) {
         price(b, s, metres[s], fit);
@@ -143,7 +192,7 @@ final class Board {
     Bundle bundle = bundles.get(b);
     Spot spot = spots.get(s);
     placeMs[b][s] = REFUSED;
-    if (!fit.refusals(bundle, massKg[b], spot).isEmpty()) {
+    if (!fit.refusals(b, s).isEmpty()) {
       return;
     }
     long carry = 0;
@@ -157,6 +206,41 @@ final class Board {
     carryMs[b][s] = carry;
     Lifts.Lift lift = lifts.offTruck(bundle, massKg[b], spot.footprint().centre()).orElseThrow();
     placeMs[b][s] = carry + time.liftMs(lift.driveM()) + (rack[s] ? rackMs[b] : 0);
+  }
+
+  /** Numbers sizes of bundles, so that bundles of one size have one number. */
+  private static int[] sizes(List<Bundle> bundles) {
+    record Size(double lengthM, double widthM) {}
+    List<Size> sizes =
+        bundles.stream().map(b -> new Size(b.lengthM(), b.widthM())).distinct().toList();
+    return bundles.stream()
+        .mapToInt(b -> sizes.indexOf(new Size(b.lengthM(), b.widthM())))
+        .toArray();
+  }
+
+  /** What a stack on a spot adds to the shared limits when this bundle is its lowest. */
+  SharedLimits.Share share(int spot, int lowest) {
+    SharedLimits.Share share = shares[spot][sizeOf[lowest]];
+    if (share == null) {
+      share = shared.share(spots.get(spot), bundles.get(lowest));
+      shares[spot][sizeOf[lowest]] = share;
+    }
+    return share;
+  }
+
+  /** Crew time lost at picking a bundle's pieces when its underside is so high up. */
+  long pickMs(int bundle, double baseM) {
+    return time.pickMs(picks[bundle], baseM);
+  }
+
+  /** Whether something beside the spot keeps its stack lower than stacks may be elsewhere. */
+  boolean isCapped(int spot) {
+    return mostHeightM[spot] < stackHeightM;
+  }
+
+  /** The rule that says what a stack on a spot may weigh. */
+  Rule loadRule(int spot) {
+    return footings.isDeck(footing[spot]) ? Rule.ZONE_LOAD : Rule.GROUND_PRESSURE;
   }
 
   private static int[] nearest(long[] prices) {

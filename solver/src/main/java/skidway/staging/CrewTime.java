@@ -1,5 +1,6 @@
 package skidway.staging;
 
+import skidway.limits.PickHeight;
 import skidway.limits.TeamLift;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
@@ -10,8 +11,9 @@ import skidway.timber.Piece;
  * and the score, the reasons and the plan's hours agree to the unit.
  */
 final class CrewTime {
-  private final double personKg;
+  private final TeamLift team;
   private final double secondsPerMetre;
+  private final double worstPickS;
   private final double rehandleS;
   private final double rackPieceS;
   private final double liftS;
@@ -19,9 +21,16 @@ final class CrewTime {
   private final double machineCrew;
 
   CrewTime(Settings settings) {
-    personKg = settings.get(Setting.LIFT_PER_PERSON);
+    team =
+        new TeamLift(
+            settings.get(Setting.LIFT_PER_PERSON),
+            settings.get(Setting.TEAM_OF_TWO),
+            settings.get(Setting.TEAM_OF_THREE),
+            (int) settings.get(Setting.TEAM_MOST),
+            settings.get(Setting.ONE_PERSON_LENGTH));
     secondsPerMetre =
         1 / settings.get(Setting.LOADED_SPEED) + 1 / settings.get(Setting.EMPTY_SPEED);
+    worstPickS = settings.get(Setting.PICK_TIME);
     rehandleS = settings.get(Setting.REHANDLE_PIECE);
     rackPieceS = settings.get(Setting.RACK_PIECE);
     liftS = settings.get(Setting.MACHINE_LIFT);
@@ -31,12 +40,22 @@ final class CrewTime {
 
   /** People who carry a piece. */
   int carriers(Piece piece) {
-    return TeamLift.people(piece.massKg(), personKg);
+    return team.people(piece.mass().likelyKg(), piece.lengthM());
   }
 
   /** So many people carrying a piece over a walking distance and walking back. */
   long carryMs(int people, double metres) {
     return millis(people * metres * secondsPerMetre);
+  }
+
+  /** Picking a bundle's pieces when its underside is so high up. */
+  long pickMs(Picks picks, double baseM) {
+    long sum = 0;
+    for (int i = 0; i < picks.people.length; i++) {
+      double lost = 1 - PickHeight.factor(baseM + picks.aboveM[i]);
+      sum += millis(picks.people[i] * worstPickS * lost);
+    }
+    return sum;
   }
 
   /** Moving pieces aside and back. */

@@ -11,12 +11,13 @@ final class Efforts {
     long rack = board.rack[spot] ? board.rackMs[bundle] : 0;
     long carry = board.carryMs[bundle][spot];
     long machine = board.placeMs[bundle][spot] - carry - rack;
-    return new Effort(seconds(carry), seconds(rack), 0, seconds(machine));
+    return new Effort(seconds(carry), 0, seconds(rack), 0, seconds(machine));
   }
 
   /** Rehandles and set-downs within a stack. */
   static Effort ofStack(StackCost stack) {
-    return new Effort(0, seconds(stack.rehandleMs()), seconds(stack.setDownMs()), 0);
+    return new Effort(
+        0, seconds(stack.pickMs()), seconds(stack.rehandleMs()), seconds(stack.setDownMs()), 0);
   }
 
   static double seconds(long millis) {

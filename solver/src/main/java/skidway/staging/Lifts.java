@@ -1,9 +1,19 @@
 package skidway.staging;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import skidway.limits.LoadChart;
+import skidway.limits.SlingTension;
+import skidway.limits.TravelWidth;
 import skidway.plan.Task;
+import skidway.rules.Rule;
+import skidway.rules.Setting;
+import skidway.site.Grip;
+import skidway.site.Lane;
 import skidway.site.Machine;
 import skidway.site.MachineStand;
 import skidway.site.Point;
@@ -11,53 +21,141 @@ import skidway.timber.Bundle;
 
 /** Chooses the stand from which the machine puts a bundle down: the one with the shortest drive. */
 final class Lifts {
-  /** A stand, the distance driven to it, and the reach from it, metres. */
+  /**
+   * A stand, the distance driven to it, and the reach from it, metres.
+   *
+   * @param capacityKg how heavy the bundle may be at that reach
+   */
   record Lift(MachineStand stand, double driveM, double reachM, double capacityKg) {}
 
   private final Task task;
   private final Machine machine;
+  private final LinesAbove lines;
+  private final TravelWidth travelWidth;
 
   Lifts(Task task) {
     this.task = task;
     this.machine = task.site().machine();
+    this.lines = new LinesAbove(task);
+    this.travelWidth =
+        new TravelWidth(
+            task.settings().get(Setting.TRAVEL_CLEARANCE),
+            task.settings().get(Setting.TRAVEL_LEAST));
   }
 
   /** The best lift of a bundle from its truck onto a place, if the machine can do it. */
   Optional<Lift> offTruck(Bundle bundle, double massKg, Point place) {
-    return best(massKg, truckOf(bundle), List.of(place));
-  }
-
-  /**
-   * The best lift of a mass between two places from one stand, for a machine standing somewhere.
-   */
-  Optional<Lift> across(double massKg, Point machineAt, Point from, Point to) {
-    return best(massKg, machineAt, List.of(from, to));
-  }
-
-  private Optional<Lift> best(double massKg, Point machineAt, List<Point> places) {
+    Point truck = truckOf(bundle);
     Lift best = null;
     for (MachineStand stand : machine.stands()) {
-      double reach = 0;
-      for (Point place : places) {
-        reach = Math.max(reach, stand.at().distanceTo(place));
-      }
-      double capacity = LoadChart.capacityKg(machine, reach);
-      double drive = machineAt.distanceTo(stand.at());
-      boolean better =
-          best == null
-              || drive < best.driveM() - 1e-9
-              || (drive < best.driveM() + 1e-9 && reach < best.reachM() - 1e-9);
-      if (capacity >= massKg && better) {
-        best = new Lift(stand, drive, reach, capacity);
+      Lift lift = lift(bundle, stand, truck, List.of(place));
+      if (refusals(bundle, massKg, lift, List.of(truck, stand.at(), place)).isEmpty()
+          && laneTakes(bundle, stand)) {
+        best = better(best, lift);
       }
     }
     return Optional.ofNullable(best);
   }
 
-  /** Whether any stand reaches the place at all, whatever the mass. */
-  boolean reaches(Point place) {
-    double farthest = LoadChart.farthestM(machine);
-    return machine.stands().stream().anyMatch(s -> s.at().distanceTo(place) <= farthest);
+  /**
+   * The best lift of a bundle between two places from one stand, for a machine standing somewhere.
+   */
+  Optional<Lift> across(Bundle bundle, double massKg, Point machineAt, Point from, Point to) {
+    Lift best = null;
+    for (MachineStand stand : machine.stands()) {
+      Lift lift = lift(bundle, stand, machineAt, List.of(from, to));
+      if (refusals(bundle, massKg, lift, List.of(from, stand.at(), to)).isEmpty()) {
+        best = better(best, lift);
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  /**
+   * The rules that keep the machine from putting a bundle down at a place from any stand; of the
+   * stand that comes nearest to doing it. None if it can be done.
+   */
+  List<Rule> refusals(Bundle bundle, double massKg, Point place) {
+    Set<Rule> fewest = EnumSet.noneOf(Rule.class);
+    for (MachineStand stand : machine.stands()) {
+      Point truck = truckOf(bundle);
+      Lift lift = lift(bundle, stand, truck, List.of(place));
+      Set<Rule> refusals = refusals(bundle, massKg, lift, List.of(truck, stand.at(), place));
+      if (!laneTakes(bundle, stand)) {
+        refusals.add(Rule.TRAVEL_WIDTH);
+      }
+      if (refusals.isEmpty()) {
+        return List.of();
+      }
+      if (fewest.isEmpty() || refusals.size() < fewest.size()) {
+        fewest = refusals;
+      }
+    }
+    return new ArrayList<>(fewest);
+  }
+
+  /** How heavy a bundle may be at a reach, kg. */
+  double capacityKg(Bundle bundle, double reachM) {
+    return LoadChart.bundleCapacityKg(machine, reachM, bundle.widthM());
+  }
+
+  private Lift lift(Bundle bundle, MachineStand stand, Point machineAt, List<Point> places) {
+    double reachM = 0;
+    for (Point place : places) {
+      reachM = Math.max(reachM, stand.at().distanceTo(place));
+    }
+    double driveM = machineAt.distanceTo(stand.at());
+    return new Lift(stand, driveM, reachM, capacityKg(bundle, reachM));
+  }
+
+  private static Lift better(@Nullable Lift best, Lift lift) {
+    boolean better =
+        best == null
+            || lift.driveM() < best.driveM() - 1e-9
+            || (lift.driveM() < best.driveM() + 1e-9 && lift.reachM() < best.reachM() - 1e-9);
+    return better ? lift : best;
+  }
+
+  /**
+   * @param way of the hook, corner by corner
+   */
+  private Set<Rule> refusals(Bundle bundle, double massKg, Lift lift, List<Point> way) {
+    Set<Rule> refusals = EnumSet.noneOf(Rule.class);
+    if (lift.reachM() > LoadChart.farthestM(machine)) {
+      refusals.add(Rule.MACHINE_REACH);
+    } else if (lift.capacityKg() < massKg) {
+      refusals.add(Rule.MACHINE_CAPACITY);
+    }
+    if (machine.grip() instanceof Grip.Slings slings) {
+      slings(slings, massKg, refusals);
+    }
+    if (!lines.clear(way, Math.hypot(bundle.lengthM(), bundle.widthM()) / 2)) {
+      refusals.add(Rule.LINE_LIFT);
+    }
+    return refusals;
+  }
+
+  private void slings(Grip.Slings slings, double massKg, Set<Rule> refusals) {
+    if (slings.angleDeg().isEmpty()) {
+      return;
+    }
+    double angleDeg = slings.angleDeg().getAsDouble();
+    if (angleDeg < task.settings().get(Setting.SLING_ANGLE) - 1e-9) {
+      refusals.add(Rule.SLING_ANGLE);
+    }
+    double legKg = slings.legKg().orElse(Double.POSITIVE_INFINITY);
+    if (SlingTension.legKg(massKg, angleDeg) > legKg + 1e-9) {
+      refusals.add(Rule.SLING_LOAD);
+    }
+  }
+
+  /** Whether the bundle gets to a stand along the stand's lane; a stand without one is open. */
+  private boolean laneTakes(Bundle bundle, MachineStand stand) {
+    double neededM = travelWidth.neededM(machine, bundle).orElse(0);
+    return task.site().lanes().stream()
+        .filter(lane -> lane.id().equals(stand.laneId()))
+        .mapToDouble(Lane::widthM)
+        .allMatch(widthM -> neededM <= widthM + 1e-9);
   }
 
   private Point truckOf(Bundle bundle) {

@@ -14,14 +14,13 @@ final class Objection {
   Objection(Occupancy occupancy) {
     this.occupancy = occupancy;
     this.board = occupancy.board;
-    this.fit = new BundleFit(board.task, board.lifts);
+    this.fit = new BundleFit(board);
   }
 
   /** The rules, or none if the bundle may lie there. The bundle itself must lie nowhere. */
   List<Rule> against(int bundle, int spot) {
     if (board.placeMs[bundle][spot] == Board.REFUSED) {
-      List<Rule> refusals =
-          fit.refusals(board.bundles.get(bundle), board.massKg[bundle], board.spots.get(spot));
+      List<Rule> refusals = fit.refusals(bundle, spot);
       return refusals.isEmpty() ? List.of(Rule.PATHS_OPEN) : refusals;
     }
     if (occupancy.count(spot) == 0 && !occupancy.free(spot)) {
@@ -32,6 +31,8 @@ final class Objection {
     List<Rule> rules = List.of();
     if (!occupancy.stack(spot).legal()) {
       rules = List.of(board.rack[spot] ? rackRule(spot) : occupancy.refusal(spot));
+    } else if (occupancy.overloaded()) {
+      rules = List.of(occupancy.overloadedRule());
     } else if (occupancy.brokenRules() > brokenBefore) {
       rules = List.of(Rule.PATHS_OPEN);
     }
@@ -49,6 +50,6 @@ final class Objection {
     if (massKg > board.massLimitKg[spot]) {
       return Rule.SPOT_MASS;
     }
-    return floorM2 > board.rackFloorM2[spot] ? Rule.RACK_ROOM : Rule.ZONE_LOAD;
+    return floorM2 > board.rackFloorM2[spot] ? Rule.RACK_ROOM : board.loadRule(spot);
   }
 }

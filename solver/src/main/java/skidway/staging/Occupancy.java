@@ -2,6 +2,7 @@ package skidway.staging;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import skidway.rules.Rule;
 
 /**
@@ -19,6 +20,7 @@ final class Occupancy {
   private final int[] count;
   private final StackCost[] stacks;
   private final int[] excludedBy;
+  private final SharedLoads shared;
 
   /** Sets of spots that must not all be used, because together they shut a walking path. */
   private final List<int[]> shutTogether;
@@ -37,6 +39,7 @@ final class Occupancy {
     count = new int[board.spotCount()];
     stacks = new StackCost[board.spotCount()];
     excludedBy = new int[board.spotCount()];
+    shared = new SharedLoads(board);
     clear();
   }
 
@@ -45,6 +48,7 @@ final class Occupancy {
     Arrays.fill(count, 0);
     Arrays.fill(stacks, StackCost.EMPTY);
     Arrays.fill(excludedBy, 0);
+    shared.clear();
     costMs = 0;
     unplaced = spotOf.length;
     illegalStacks = 0;
@@ -124,6 +128,24 @@ final class Occupancy {
     stacks[spot] = after;
     costMs += after.totalMs() - before.totalMs();
     illegalStacks += (after.legal() ? 0 : 1) - (before.legal() ? 0 : 1);
+    shared.set(spot, share(spot, after), massKg(spot));
+  }
+
+  /** A stack that is illegal by itself need not be asked what it shares. */
+  private SharedLimits.Share share(int spot, StackCost stack) {
+    if (count[spot] == 0 || !stack.legal()) {
+      return SharedLimits.Share.NONE;
+    }
+    return board.share(spot, board.rack[spot] ? members[spot][0] : stack.order().get(0));
+  }
+
+  /** What lies on a spot, kg at most. */
+  double massKg(int spot) {
+    double sum = 0;
+    for (int i = 0; i < count[spot]; i++) {
+      sum += board.massKg[members[spot][i]];
+    }
+    return sum;
   }
 
   private StackCost price(int spot) {
@@ -141,10 +163,9 @@ final class Occupancy {
 
   private boolean rackHolds(int spot, int k) {
     double floor = 0;
-    double mass = 0;
+    double mass = massKg(spot);
     for (int i = 0; i < k; i++) {
       floor += board.onEndM2[members[spot][i]];
-      mass += board.massKg[members[spot][i]];
     }
     return floor <= board.rackFloorM2[spot] + 1e-9
         && mass <= board.massLimitKg[spot] + 1e-9
@@ -153,11 +174,11 @@ final class Occupancy {
 
   /** Whether nothing on the board breaks a rule. */
   boolean legal() {
-    return illegalStacks == 0 && conflicts == 0 && shutPaths() == 0;
+    return illegalStacks == 0 && conflicts == 0 && shared.broken() == 0 && shutPaths() == 0;
   }
 
   int brokenRules() {
-    return illegalStacks + conflicts + shutPaths();
+    return illegalStacks + conflicts + shared.broken() + shutPaths();
   }
 
   private int shutPaths() {
@@ -200,6 +221,27 @@ final class Occupancy {
   /** The rule that the bundles on a stack spot break together. */
   Rule refusal(int spot) {
     return evaluator.refusal(members[spot], count[spot], spot);
+  }
+
+  /** Whether stacks together exceed a limit they share. */
+  boolean overloaded() {
+    return shared.broken() > 0;
+  }
+
+  /** Whether shared limits are kept while some bundles wait, each alone on its place. */
+  boolean takesWaiting(List<Integer> bundles, List<Integer> places) {
+    return shared.takes(
+        IntStream.range(0, bundles.size())
+            .mapToObj(
+                i ->
+                    new SharedLoads.Extra(
+                        board.share(places.get(i), bundles.get(i)), board.massKg[bundles.get(i)]))
+            .toList());
+  }
+
+  /** The rule of the first shared limit that is exceeded. */
+  Rule overloadedRule() {
+    return shared.firstBroken();
   }
 
   /** How many used spots exclude this one. */

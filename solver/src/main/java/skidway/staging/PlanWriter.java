@@ -43,7 +43,7 @@ final class PlanWriter {
         search,
         stacks(named),
         waiting.stream().map(named::get).toList(),
-        Unloading.steps(board, lifts, named),
+        Unloading.steps(occupancy, lifts, named),
         new Reasons(occupancy, named).all(),
         unplaced(),
         effort(),
@@ -86,10 +86,10 @@ final class PlanWriter {
     for (int s : used()) {
       for (int i = 0; i < occupancy.count(s); i++) {
         Effort one = Efforts.ofBundle(board, occupancy.member(s, i), s);
-        effort = effort.plus(new Effort(one.carryS(), one.rehandleS(), 0, 0));
+        effort = effort.plus(new Effort(one.carryS(), 0, one.rehandleS(), 0, 0));
       }
-      double rehandleS = Efforts.seconds(occupancy.stack(s).rehandleMs());
-      effort = effort.plus(new Effort(0, rehandleS, 0, 0));
+      Effort stack = Efforts.ofStack(occupancy.stack(s));
+      effort = effort.plus(new Effort(0, stack.pickS(), stack.rehandleS(), 0, 0));
     }
     return effort.plus(machineEffort());
   }
@@ -101,11 +101,11 @@ final class PlanWriter {
       if (lift.kind() == StepKind.LIFT_ON) {
         Unloading.Lift before = Objects.requireNonNull(setDown.get(lift.bundle()));
         double drive = before.machine().stand().at().distanceTo(lift.machine().stand().at());
-        effort = effort.plus(new Effort(0, 0, Efforts.seconds(board.time.liftMs(drive)), 0));
+        effort = effort.plus(new Effort(0, 0, 0, Efforts.seconds(board.time.liftMs(drive)), 0));
       } else {
         setDown.put(lift.bundle(), lift);
         double machineS = Efforts.seconds(board.time.liftMs(lift.machine().driveM()));
-        effort = effort.plus(new Effort(0, 0, 0, machineS));
+        effort = effort.plus(new Effort(0, 0, 0, 0, machineS));
       }
     }
     return effort;

@@ -25,6 +25,7 @@ final class Reasons {
   private final Map<Integer, Spot> named;
   private final Figures figures;
   private final Objection objection;
+  private final BearerAdvice advice;
 
   Reasons(Occupancy occupancy, Map<Integer, Spot> named) {
     this.occupancy = occupancy;
@@ -32,6 +33,7 @@ final class Reasons {
     this.named = named;
     this.figures = board.task.figures();
     this.objection = new Objection(occupancy);
+    this.advice = new BearerAdvice(board);
   }
 
   List<Reason> all() {
@@ -65,6 +67,9 @@ final class Reasons {
     }
     sentences.add(nextSentence(next));
     occupancy.put(bundle, spot);
+    if (stack.order().indexOf(bundle) == 0) {
+      advice.of(spot, bundle).ifPresent(sentences::add);
+    }
     if (!occupancy.stack(spot).equals(stack) || occupancy.costMs() != planMs) {
       throw new IllegalStateException("Explaining a plan must not change it.");
     }

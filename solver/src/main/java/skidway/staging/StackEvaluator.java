@@ -3,7 +3,6 @@ package skidway.staging;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
-import skidway.limits.AreaLoad;
 import skidway.limits.Overhang;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
@@ -12,10 +11,10 @@ import skidway.timber.Bundle;
 /**
  * Finds the exact best bottom-to-top order of the few bundles of a stack and remembers it.
  *
- * <p>What a bundle costs on top of others depends only on which others are beneath it: its pieces
- * needed later than the first piece needed from beneath are rehandled; if something beneath comes
- * off a truck later, it is set down first. So the cheapest order is a shortest path over subsets:
- * 2^k · k steps for k bundles, k at most the limit of tiers.
+ * <p>What a bundle costs on top of others depends only on which others are beneath it: how high up
+ * its pieces are picked; its pieces needed later than the first piece needed from beneath are
+ * rehandled; if something beneath comes off a truck later, it is set down first. So the cheapest
+ * order is a shortest path over subsets: 2^k · k steps for k bundles, k at most the limit of tiers.
  */
 final class StackEvaluator {
   private static final long NEVER = Long.MAX_VALUE;
@@ -23,15 +22,13 @@ final class StackEvaluator {
   /** Orders remembered before all are forgotten; only memory depends on it. */
   private static final int MOST_KNOWN = 400_000;
 
-  private record Key(long first, long second, long third, int loadClass) {}
+  private record Key(long first, long second, long third, int footing) {}
 
   private final Board board;
   private final Waits waits;
   private final int mostTiers;
   private final double endOverhangM;
   private final double sideOverhangM;
-  private final double bearerReachM;
-  private final double[] loadClasses;
   private final Map<Key, StackCost> known = new HashMap<>();
 
   StackEvaluator(Board board, Waits waits) {
@@ -40,8 +37,6 @@ final class StackEvaluator {
     this.mostTiers = (int) board.task.settings().get(Setting.STACK_TIERS);
     this.endOverhangM = board.task.settings().get(Setting.END_OVERHANG);
     this.sideOverhangM = board.task.settings().get(Setting.SIDE_OVERHANG);
-    this.bearerReachM = board.task.settings().get(Setting.BEARER_REACH);
-    this.loadClasses = Arrays.stream(board.allowedKpa).distinct().sorted().toArray();
   }
 
   /**
@@ -52,7 +47,7 @@ final class StackEvaluator {
     if (k == 0) {
       return StackCost.EMPTY;
     }
-    if (k > mostTiers || tooHigh(set, k) || !fitsMass(set, k, spot)) {
+    if (k > mostTiers || tooHigh(set, k, spot) || !fitsMass(set, k, spot)) {
       return StackCost.ILLEGAL;
     }
     Key key = key(set, k, spot);
@@ -61,7 +56,8 @@ final class StackEvaluator {
       if (known.size() >= MOST_KNOWN) {
         known.clear();
       }
-      cost = search(set, k, spot, true, waits);
+      int[] order = search(set, k, spot, Strictness.ALL, waits);
+      cost = order.length == 0 ? StackCost.ILLEGAL : inOrder(order, k, spot);
       known.put(key, cost);
     }
     return cost;
@@ -72,25 +68,46 @@ final class StackEvaluator {
     if (k > mostTiers) {
       return Rule.STACK_TIERS;
     }
-    if (tooHigh(set, k)) {
-      return Rule.STACK_HEIGHT;
+    if (tooHigh(set, k, spot)) {
+      return board.isCapped(spot) ? Rule.DECK_EDGE : Rule.STACK_HEIGHT;
     }
     if (!fitsMass(set, k, spot)) {
       return Rule.SPOT_MASS;
     }
-    if (!search(set, k, spot, false, Waits.FREE).legal()) {
+    if (!hasOrder(set, k, spot, Strictness.SUPPORT)) {
       return Rule.TIER_SUPPORT;
     }
-    return search(set, k, spot, true, Waits.FREE).legal() ? Rule.STEPS_BUILD : Rule.ZONE_LOAD;
+    if (!hasOrder(set, k, spot, Strictness.SUPPORT_AND_SLENDER)) {
+      return Rule.STACK_SLENDER;
+    }
+    return hasOrder(set, k, spot, Strictness.ALL) ? Rule.STEPS_BUILD : board.loadRule(spot);
+  }
+
+  private boolean hasOrder(int[] set, int k, int spot, Strictness heed) {
+    return search(set, k, spot, heed, Waits.FREE).length > 0;
+  }
+
+  /** Which rules a search heeds: all of them, unless it looks for the one that binds. */
+  private enum Strictness {
+    SUPPORT,
+    SUPPORT_AND_SLENDER,
+    ALL
   }
 
   /** What a stack costs in a given order, legal or not. */
   StackCost inOrder(int[] order, int k, int spot) {
+    long pick = 0;
     long rehandle = 0;
     long setDown = 0;
-    boolean legal = k <= mostTiers && !tooHigh(order, k);
+    double heightM = heightM(order, k);
+    double baseM = 0;
+    boolean legal = k <= mostTiers && !tooHigh(order, k, spot);
     legal &= bears(order, k, order[0], spot) && fitsMass(order, k, spot);
-    for (int i = 1; i < k; i++) {
+    for (int i = 0; i < k; i++) {
+      baseM += board.bearerM;
+      pick += board.pickMs(order[i], baseM);
+      legal &= !tooSlender(order[i], heightM - baseM, spot);
+      baseM += board.bundles.get(order[i]).heightM();
       int firstPull = Integer.MAX_VALUE;
       int lastOff = -1;
       for (int j = 0; j < i; j++) {
@@ -98,18 +115,22 @@ final class StackEvaluator {
         firstPull = Math.min(firstPull, board.pulls[order[j]][0]);
         lastOff = Math.max(lastOff, order[j]);
       }
-      rehandle += rehandleMs(order[i], firstPull);
+      rehandle += i == 0 ? 0 : rehandleMs(order[i], firstPull);
       setDown += lastOff > order[i] ? board.time.liftMs(0) : 0;
     }
-    return new StackCost(legal, Arrays.stream(order, 0, k).boxed().toList(), rehandle, setDown);
+    return new StackCost(
+        legal, Arrays.stream(order, 0, k).boxed().toList(), pick, rehandle, setDown);
   }
 
-  private StackCost search(int[] set, int k, int spot, boolean loaded, Waits allowed) {
+  /** The cheapest order that keeps the rules heeded; empty if there is none. */
+  private int[] search(int[] set, int k, int spot, Strictness heed, Waits allowed) {
     int full = (1 << k) - 1;
     long[] cost = new long[full + 1];
     int[] top = new int[full + 1];
     Arrays.fill(cost, NEVER);
     cost[0] = 0;
+    double[] heightBelowM = new double[full + 1];
+    double heightM = heightM(set, k);
     for (int below = 0; below < full; below++) {
       if (cost[below] == NEVER) {
         continue;
@@ -118,28 +139,34 @@ final class StackEvaluator {
         if ((below >> u & 1) == 1) {
           continue;
         }
-        long step =
-            below == 0 ? lowest(set, k, u, spot, loaded) : onTopOf(set, k, below, u, allowed);
+        double baseM = heightBelowM[below] + board.bearerM;
+        long step = below == 0 ? lowest(set, k, u, spot, heed) : onTopOf(set, k, below, u, allowed);
+        if (step == NEVER
+            || (heed != Strictness.SUPPORT && tooSlender(set[u], heightM - baseM, spot))) {
+          continue;
+        }
+        step += board.pickMs(set[u], baseM);
         int with = below | 1 << u;
-        if (step != NEVER && cost[below] + step < cost[with]) {
+        heightBelowM[with] = baseM + board.bundles.get(set[u]).heightM();
+        if (cost[below] + step < cost[with]) {
           cost[with] = cost[below] + step;
           top[with] = u;
         }
       }
     }
     if (cost[full] == NEVER) {
-      return StackCost.ILLEGAL;
+      return new int[0];
     }
     int[] order = new int[k];
     for (int left = full, i = k - 1; left != 0; i--) {
       order[i] = set[top[left]];
       left ^= 1 << top[left];
     }
-    return inOrder(order, k, spot);
+    return order;
   }
 
-  private long lowest(int[] set, int k, int u, int spot, boolean loaded) {
-    return !loaded || bears(set, k, set[u], spot) ? 0 : NEVER;
+  private long lowest(int[] set, int k, int u, int spot, Strictness heed) {
+    return heed != Strictness.ALL || bears(set, k, set[u], spot) ? 0 : NEVER;
   }
 
   /** Cost of laying one more bundle on those beneath, or NEVER if a rule forbids it. */
@@ -178,11 +205,16 @@ final class StackEvaluator {
         && Overhang.eachEndM(above.widthM(), below.widthM()) <= sideOverhangM + 1e-9;
   }
 
-  /** Whether zone and spot carry the whole stack when this bundle is the lowest. */
+  /** Whether the stack above a bundle's underside is too high for the bundle's width. */
+  private boolean tooSlender(int bundle, double aboveM, int spot) {
+    Bundle base = board.bundles.get(bundle);
+    double widthM = Math.min(base.lengthM(), base.widthM());
+    return aboveM > board.mostSlender[spot] * widthM + 1e-9;
+  }
+
+  /** Whether the zone carries the whole stack when this bundle is the lowest. */
   private boolean bears(int[] set, int k, int lowest, int spot) {
-    Bundle base = board.bundles.get(lowest);
-    double area = AreaLoad.bearingM2(base.lengthM(), base.widthM(), bearerReachM);
-    return AreaLoad.kpa(massKg(set, k), area) <= board.allowedKpa[spot] + 1e-9;
+    return massKg(set, k) <= board.mostKg[board.footing[spot]][lowest] + 1e-9;
   }
 
   private boolean fitsMass(int[] set, int k, int spot) {
@@ -197,12 +229,16 @@ final class StackEvaluator {
     return sum;
   }
 
-  private boolean tooHigh(int[] set, int k) {
+  private double heightM(int[] set, int k) {
     double sum = 0;
     for (int i = 0; i < k; i++) {
       sum += board.bundles.get(set[i]).heightM() + board.bearerM;
     }
-    return sum > board.stackHeightM + 1e-9;
+    return sum;
+  }
+
+  private boolean tooHigh(int[] set, int k, int spot) {
+    return heightM(set, k) > board.mostHeightM[spot] + 1e-9;
   }
 
   /** Bundle numbers are below 65,536, so four of them fill a long, and twelve a key. */
@@ -210,8 +246,7 @@ final class StackEvaluator {
     long first = packed(set, 0, k);
     long second = packed(set, 4, k);
     long third = packed(set, 8, k);
-    int loadClass = Arrays.binarySearch(loadClasses, board.allowedKpa[spot]);
-    return new Key(first, second, third, loadClass);
+    return new Key(first, second, third, board.footing[spot]);
   }
 
   private static long packed(int[] set, int from, int k) {

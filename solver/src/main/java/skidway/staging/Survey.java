@@ -16,6 +16,9 @@ import skidway.site.Spot;
 
 /** Measures a site for a search: candidate spots, which exclude each other, how far people walk. */
 final class Survey {
+  /** A wall is higher than a stack when it is so by this much. */
+  private static final double HIGHER_M = 0.005;
+
   private Survey() {}
 
   /** Given spots that break a placement rule are left out; the audit says which and why. */
@@ -27,13 +30,15 @@ final class Survey {
         SpotLayout.candidates(site, task.delivery(), settings).stream()
             .filter(legal::isLegal)
             .toList();
-    Exclusion exclusion = Exclusion.of(spots, settings);
+    Exclusion exclusion = Exclusion.of(spots, site, settings);
     int[][] excludes =
         IntStream.range(0, spots.size()).mapToObj(exclusion::of).toArray(int[][]::new);
     PullOrder order = PullOrder.of(site, task.delivery().pieces());
     Walker walker = new Walker(settings.get(Setting.STEP_OVER), settings.get(Setting.CLIMB_FACTOR));
     double[][] metres =
         WalkingDistances.between(site, walker, spots.stream().map(Spot::access).toList(), order);
-    return new Board(task, spots, excludes, metres, order);
+    double[] heightCapM =
+        spots.stream().mapToDouble(spot -> legal.heightCapM(spot) - HIGHER_M).toArray();
+    return new Board(task, spots, heightCapM, excludes, metres, order);
   }
 }

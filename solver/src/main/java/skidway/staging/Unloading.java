@@ -9,6 +9,7 @@ import skidway.plan.Step;
 import skidway.plan.StepKind;
 import skidway.site.Point;
 import skidway.site.Spot;
+import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
 
 /**
@@ -120,7 +121,21 @@ final class Unloading {
         || waitsAt.containsValue(waiting)) {
       return false;
     }
-    return waitingSpots.stream().noneMatch(other -> board.exclude(waiting, other));
+    return waitingSpots.stream().noneMatch(other -> board.exclude(waiting, other))
+        && beneathBears(bundle, waiting);
+  }
+
+  /** Whether deck and yard bear it while it waits, counting all that ever wait and all stacks. */
+  private boolean beneathBears(int bundle, int waiting) {
+    List<Integer> bundles = new ArrayList<>(List.of(bundle));
+    List<Integer> places = new ArrayList<>(List.of(waiting));
+    for (Lift lift : lifts) {
+      if (lift.kind() == StepKind.SET_DOWN) {
+        bundles.add(lift.bundle());
+        places.add(lift.to());
+      }
+    }
+    return occupancy.takesWaiting(bundles, places);
   }
 
   private Lifts.Lift lift(int bundle, int spot) {
@@ -132,7 +147,12 @@ final class Unloading {
 
   /** The lift from a waiting place onto a stack, from where the machine set the bundle down. */
   private Optional<Lifts.Lift> across(int bundle, Lifts.Lift down, int from, int to) {
-    return board.lifts.across(board.massKg[bundle], down.stand().at(), centre(from), centre(to));
+    return board.lifts.across(
+        board.bundles.get(bundle),
+        board.massKg[bundle],
+        down.stand().at(),
+        centre(from),
+        centre(to));
   }
 
   private Point centre(int spot) {
@@ -140,7 +160,8 @@ final class Unloading {
   }
 
   /** The steps as the unloading sheet shows them. */
-  static List<Step> steps(Board board, List<Lift> lifts, Map<Integer, Spot> named) {
+  static List<Step> steps(Occupancy occupancy, List<Lift> lifts, Map<Integer, Spot> named) {
+    Board board = occupancy.board;
     List<Step> steps = new ArrayList<>();
     for (Lift lift : lifts) {
       Bundle bundle = board.bundles.get(lift.bundle());
@@ -156,9 +177,27 @@ final class Unloading {
               lift.tier(),
               lift.machine().stand().id(),
               lift.machine().reachM(),
-              bundle.massKg(),
-              lift.machine().capacityKg()));
+              bundle.mass().highKg(),
+              lift.machine().capacityKg(),
+              bearers(occupancy, lift)));
     }
     return steps;
+  }
+
+  /** The lowest bearers carry the whole stack, those above only hold two bundles apart. */
+  private static BearerRow bearers(Occupancy occupancy, Lift lift) {
+    Board board = occupancy.board;
+    Bundle bundle = board.bundles.get(lift.bundle());
+    if (lift.tier() == 0) {
+      return BearerRow.NONE;
+    }
+    if (lift.tier() > 1) {
+      return board.footings.betweenTiers(bundle);
+    }
+    double massKg =
+        lift.kind() == StepKind.SET_DOWN
+            ? board.massKg[lift.bundle()]
+            : occupancy.massKg(lift.to());
+    return board.footings.underStack(board.footing[lift.to()], bundle, massKg);
   }
 }

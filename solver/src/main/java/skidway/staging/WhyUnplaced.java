@@ -19,10 +19,12 @@ import skidway.units.Figures;
 final class WhyUnplaced {
   private final Board board;
   private final Objection objection;
+  private final Remedy remedy;
 
   WhyUnplaced(Occupancy occupancy) {
     this.board = occupancy.board;
     this.objection = new Objection(occupancy);
+    this.remedy = new Remedy(board);
   }
 
   Unplaced of(int number) {
@@ -35,17 +37,10 @@ final class WhyUnplaced {
             bundle.id(),
             figures.length(bundle.lengthM()),
             figures.length(bundle.heightM()),
-            figures.mass(bundle.massKg()));
-    if (board.spotCount() == 0) {
-      return new Unplaced(
-          bundle.id(), Rule.INSIDE_ZONE, who + ": no deck or yard has room for any spot.");
-    }
+            figures.mass(bundle.mass().highKg()));
     double longestRackM = board.task.settings().get(Setting.RACK_PIECE_LENGTH);
-    if (noStackSpots() && bundle.longestPieceM() > longestRackM) {
-      return new Unplaced(
-          bundle.id(),
-          Rule.INSIDE_ZONE,
-          who + ": no deck or yard has room for a stack of any bundle; only racks fit.");
+    if (board.spotCount() == 0 || (noStackSpots() && bundle.longestPieceM() > longestRackM)) {
+      return withoutAnySpot(number, who);
     }
     Map<Rule, Integer> turnedAway = new EnumMap<>(Rule.class);
     Map<Rule, Integer> alone = new EnumMap<>(Rule.class);
@@ -60,9 +55,19 @@ final class WhyUnplaced {
         alone.merge(rules.get(0), 1, Integer::sum);
       }
     }
+    Rule binding = open > 0 ? Rule.PATHS_OPEN : binding(turnedAway, alone);
     String sentence = who + ": " + counts(turnedAway, open, noWay);
-    return new Unplaced(
-        bundle.id(), open > 0 ? Rule.PATHS_OPEN : binding(turnedAway, alone), sentence);
+    return new Unplaced(bundle.id(), binding, sentence + " " + remedy.of(number, binding));
+  }
+
+  private Unplaced withoutAnySpot(int number, String who) {
+    Bundle bundle = board.bundles.get(number);
+    Rule rule = new RuledOut(board.task).rule(bundle).orElse(Rule.INSIDE_ZONE);
+    String room =
+        rule == Rule.INSIDE_ZONE
+            ? ": no deck or yard has room for it. "
+            : ": " + rule.id() + " leaves no room for it on any deck or yard. ";
+    return new Unplaced(bundle.id(), rule, who + room + remedy.of(number, rule));
   }
 
   private boolean noStackSpots() {

@@ -23,8 +23,11 @@ public record Bundle(
   }
 
   /** The weighed mass, or else the sum of its pieces. */
-  public double massKg() {
-    return weighedKg.orElseGet(() -> packed.stream().mapToDouble(p -> p.piece().massKg()).sum());
+  public MassRange mass() {
+    if (weighedKg.isPresent()) {
+      return MassRange.weighed(weighedKg.getAsDouble());
+    }
+    return packed.stream().map(p -> p.piece().mass()).reduce(MassRange.NOTHING, MassRange::plus);
   }
 
   public double longestPieceM() {

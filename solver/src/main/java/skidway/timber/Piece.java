@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
  * @param course 1 is the lowest
  * @param position 1 is the leftmost seen from outside
  * @param fromLeftM distance of its left end from the wall's start, when the packing list has it
- * @param moisturePct water over oven-dry wood by mass, percent
  * @param weighedKg its weight, when somebody weighed it
  */
 public record Piece(
@@ -21,12 +20,14 @@ public record Piece(
     double lengthM,
     Section section,
     Species species,
-    double moisturePct,
+    Moisture moisture,
     OptionalDouble weighedKg) {
 
-  /** The weighed mass, or else the one computed from size, species and moisture. */
-  public double massKg() {
-    return weighedKg.orElseGet(
-        () -> section.areaM2() * lengthM * WoodDensity.kgPerM3(species, moisturePct));
+  /** The weighed mass, or else the range computed from size, species and moisture. */
+  public MassRange mass() {
+    if (weighedKg.isPresent()) {
+      return MassRange.weighed(weighedKg.getAsDouble());
+    }
+    return WoodDensity.range(species, moisture).times(section.areaM2() * lengthM);
   }
 }

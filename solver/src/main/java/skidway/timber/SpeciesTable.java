@@ -19,6 +19,9 @@ import java.util.OptionalDouble;
  * where each was read are in {@code species.csv} beside this class.
  */
 public final class SpeciesTable {
+  /** Usual within one species: GTR-113 as restated by a secondary text; confirm by weighing. */
+  public static final double SPREAD_SHARE = 0.10;
+
   private static final String RESOURCE = "species.csv";
   private static final Map<String, Species> BY_KEY = load();
 
@@ -60,10 +63,22 @@ public final class SpeciesTable {
 
   private static Species species(String line) {
     String[] cells = line.split(",", -1);
-    OptionalDouble shrinkagePct =
+    return new Species(
+        cells[0],
+        SpecificGravity.basic(Double.parseDouble(cells[1])),
         cells[4].isEmpty()
             ? OptionalDouble.empty()
-            : OptionalDouble.of(Double.parseDouble(cells[4]));
-    return new Species(cells[0], Double.parseDouble(cells[1]), shrinkagePct);
+            : OptionalDouble.of(Double.parseDouble(cells[4])),
+        green(cells[7], cells[8], cells[9]),
+        SPREAD_SHARE);
+  }
+
+  private static Optional<Moisture> green(String heart, String average, String sap) {
+    if (heart.isEmpty()) {
+      return Optional.empty();
+    }
+    double likelyPct = Double.parseDouble(average);
+    double lowPct = Math.min(Double.parseDouble(heart), likelyPct);
+    return Optional.of(new Moisture(lowPct, likelyPct, Double.parseDouble(sap)));
   }
 }

@@ -13,4 +13,7 @@ final class Customary {
   static final double KPA_PER_PSF = 0.04788025898;
 
   private Customary() {}
+
+  /** Pound-force. */
+  static final double NEWTONS_PER_POUND = 4.4482216152605;
 }

@@ -52,6 +52,25 @@ public record Figures(UnitSystem units) {
     return text("%.0f min", personSeconds / 60);
   }
 
+  /** A force, such as the shear in a joist. */
+  public String force(double newtons) {
+    return units == UnitSystem.METRIC
+        ? text("%.2f kN", newtons / 1000)
+        : text("%,.0f lb", newtons / Customary.NEWTONS_PER_POUND);
+  }
+
+  /** A bending moment. */
+  public String moment(double newtonMetres) {
+    return units == UnitSystem.METRIC
+        ? text("%.2f kN m", newtonMetres / 1000)
+        : text(
+            "%,.0f lb ft", newtonMetres / Customary.NEWTONS_PER_POUND / Customary.METRES_PER_FOOT);
+  }
+
+  private static String kilovolts(double volts) {
+    return text("%.1f kV", volts / 1000).replace(".0 kV", " kV");
+  }
+
   /** Any quantity, by its kind. */
   public String of(Measure measure, double si) {
     return switch (measure) {
@@ -61,6 +80,9 @@ public record Figures(UnitSystem units) {
       case SPEED -> speed(si);
       case DURATION -> text("%.0f s", si);
       case ANGLE -> text("%.1f°", si);
+      case VOLTAGE -> si < 1000 ? text("%.0f V", si) : kilovolts(si);
+      case FORCE -> force(si);
+      case MOMENT -> moment(si);
       case RATIO -> text("%.2f", si);
       case COUNT -> text("%.0f", si);
     };

@@ -8,6 +8,9 @@ public enum Measure {
   SPEED("speed", "m/s"),
   DURATION("duration", "s"),
   ANGLE("angle", "degrees"),
+  VOLTAGE("voltage", "V"),
+  FORCE("force", "N"),
+  MOMENT("bending moment", "N m"),
   /** Share of one; written as a number or with a percent sign. */
   RATIO("share", ""),
   COUNT("count", "");

@@ -70,6 +70,9 @@ public record Quantities(UnitSystem units) {
           "a speed is a number in " + (us ? "ft/s" : "m/s") + " or text such as 4 ft/s or 1.2 m/s";
       case DURATION -> "a duration is a number of seconds or text such as 90 s, 3 min or 1.5 h";
       case ANGLE -> "an angle is a number of degrees";
+      case VOLTAGE -> "a voltage is text with its unit, such as 7.2 kV or 400 V";
+      case FORCE -> "a force is a number in " + (us ? "pounds" : "newtons");
+      case MOMENT -> "a bending moment is a number in " + (us ? "lb ft" : "N m");
       case RATIO -> "a share is a number such as 0.6 or text such as 60 %";
       case COUNT -> "a count is a whole number";
     };

@@ -54,12 +54,20 @@ final class UnitNames {
 
   private static final Map<String, Double> ANGLES = Map.of("\u00b0", 1.0, "deg", 1.0);
 
+  private static final Map<String, Double> VOLTAGES = Map.of("v", 1.0, "kv", 1000.0);
+
+  private static final Map<String, Double> FORCES =
+      Map.of("lb", Customary.NEWTONS_PER_POUND, "n", 1.0, "kn", 1000.0);
+
   private static final Map<String, Double> RATIOS = Map.of("%", 0.01);
 
   private UnitNames() {}
 
   /** How much of the SI unit one of the named unit is; empty if the kind has no such unit. */
   static OptionalDouble inSi(Measure measure, String unit, UnitSystem job) {
+    if (unit.isEmpty() && measure == Measure.VOLTAGE) {
+      return OptionalDouble.empty(); // 345 is volts to one reader and kilovolts to another.
+    }
     if (unit.isEmpty()) {
       return OptionalDouble.of(bareInSi(measure, job));
     }
@@ -71,8 +79,10 @@ final class UnitNames {
           case SPEED -> SPEEDS.get(unit);
           case DURATION -> DURATIONS.get(unit);
           case ANGLE -> ANGLES.get(unit);
+          case VOLTAGE -> VOLTAGES.get(unit);
+          case FORCE -> FORCES.get(unit);
           case RATIO -> RATIOS.get(unit);
-          case COUNT -> null;
+          case MOMENT, COUNT -> null;
         };
     return factor == null ? OptionalDouble.empty() : OptionalDouble.of(factor);
   }
@@ -86,7 +96,9 @@ final class UnitNames {
       case LENGTH, SPEED -> Customary.METRES_PER_FOOT;
       case MASS -> Customary.KG_PER_POUND;
       case PRESSURE -> Customary.KPA_PER_PSF;
-      case DURATION, ANGLE, RATIO, COUNT -> 1;
+      case FORCE -> Customary.NEWTONS_PER_POUND;
+      case MOMENT -> Customary.NEWTONS_PER_POUND * Customary.METRES_PER_FOOT;
+      case DURATION, ANGLE, VOLTAGE, RATIO, COUNT -> 1;
     };
   }
 }

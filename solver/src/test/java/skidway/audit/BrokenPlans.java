@@ -14,10 +14,16 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import skidway.plan.Task;
 import skidway.rules.Rule;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
 import skidway.site.ChartRow;
+import skidway.site.JoistDesign;
+import skidway.site.Joists;
 import skidway.site.Machine;
 import skidway.site.MachineStand;
+import skidway.site.OpenSide;
 import skidway.site.Outline;
+import skidway.site.OverheadLine;
 import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Spot;
@@ -25,6 +31,7 @@ import skidway.site.Yard;
 import skidway.testkit.BundleBuilder;
 import skidway.testkit.PlanBuilder;
 import skidway.testkit.SiteBuilder;
+import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
 
 /** For each rule a plan that breaks this rule and no other. */
@@ -36,6 +43,11 @@ final class BrokenPlans {
   private static final Spot Y2 = spot("Y2", "yard", 15, 8, 4.5, 0.9);
   private static final Bundle B1 = first().build();
   private static final Bundle B2 = second().build();
+
+  /** A 2x10 joist, 1 1/2 by 9 1/4 in. */
+  private static final double JOIST_SECTION_M3 = 3.505e-4;
+
+  private static final double JOIST_AREA_M2 = 8.95e-3;
 
   private BrokenPlans() {}
 
@@ -52,23 +64,36 @@ final class BrokenPlans {
     cases.put(Rule.KNOWN, one(aSite(), spot("Y1", "meadow", 10, 8, 4.5, 0.9), B1));
     cases.put(Rule.ONCE, listedAsUnplacedToo());
     cases.put(Rule.INSIDE_ZONE, one(aSite(), spot("Y1", "yard", 7, 8, 4.5, 0.9), B1));
+    cases.put(Rule.DECK_EDGE, nearTheEdge());
     cases.put(Rule.FLOOR_OPENING, besideFloorOpening());
     cases.put(Rule.WORKING_STRIP, atTheWall());
     cases.put(Rule.LANES_CLEAR, one(aSite().lane("L", 1.2, at(5, 9), at(30, 9)), Y1, B1));
     cases.put(Rule.TRUCK_CLEAR, besideTheTruck());
     cases.put(Rule.MACHINE_CLEAR, one(aSite(), spot("Y1", "yard", 20, 6.6, 4.5, 0.9), B1));
     cases.put(Rule.KEEP_CLEAR, besideKeepClear());
+    cases.put(Rule.EXCAVATION_EDGE, besideATrench());
+    cases.put(Rule.OVERHEAD_LINE, besideAnOverheadLine());
+    cases.put(Rule.YARD_SLOPE, one(aSite().yards(yard(70, 0.06, 9999)), Y1, B1));
     cases.put(Rule.SPOTS_APART, two(spot("Y2", "yard", 14.7, 8, 4.5, 0.9)));
     cases.put(Rule.FITS_SPOT, one(aSite(), Y1, first().size(4.6, 0.6, 0.4).build()));
     cases.put(Rule.STACK_HEIGHT, one(aSite(), Y1, first().size(4, 0.6, 1.8).build()));
+    cases.put(Rule.STACK_SLENDER, one(aSite(), Y1, first().size(4, 0.4, 1.3).build()));
     cases.put(Rule.STACK_TIERS, nineTiers());
     cases.put(Rule.TIER_SUPPORT, longOnShort());
     cases.put(Rule.SPOT_MASS, one(aSite(), massLimit(Y1, 400), B1));
     cases.put(Rule.ZONE_LOAD, one(aSite(), deckSpot(), first().weighing(800).build()));
+    cases.put(Rule.BEARING_APART, bearersSideBySide());
+    cases.put(Rule.JOIST_BENDING, onJoists(JOIST_SECTION_M3 / 10, JOIST_AREA_M2));
+    cases.put(Rule.JOIST_SHEAR, onJoists(JOIST_SECTION_M3, JOIST_AREA_M2 / 30));
+    cases.put(Rule.ZONE_TOTAL, one(aSite().yards(yard(70, 0, 400)), Y1, B1));
+    cases.put(Rule.GROUND_PRESSURE, one(aSite().yards(yard(20, 0, 9999)), Y1, B1));
+    cases.put(Rule.GROUND_CLEARANCE, onLowBearers());
+    cases.put(Rule.BEARER_SPACING, onTwoBearers());
     cases.put(Rule.RACK_LENGTH, inRack(aBundle("B1").piece("W1", 1, 1, 1.5)));
     cases.put(Rule.RACK_ROOM, inRack(fullRack()));
     cases.put(Rule.MACHINE_REACH, one(aSite().machine(shortArm()), Y1, B1));
-    cases.put(Rule.MACHINE_CAPACITY, one(aSite(), Y1, first().weighing(2500).build()));
+    cases.put(Rule.MACHINE_CAPACITY, tooHeavyToLift());
+    cases.putAll(BrokenLifts.all());
     cases.put(Rule.PATHS_OPEN, inTheGapOfAHedge());
     cases.put(Rule.OFF_ORDER, secondFirst());
     cases.put(Rule.STEPS_BUILD, stepMissing());
@@ -97,6 +122,79 @@ final class BrokenPlans {
         aSite().floorOpening("stair", Outline.box(14, 21.5, 16, 22.5)),
         deckSpot(),
         first().weighing(100).build());
+  }
+
+  private static Case nearTheEdge() {
+    return one(aSite(), spot("D1", "deck", 15, 18.5, 4, 0.9), first().weighing(100).build());
+  }
+
+  private static Yard yard(double allowedKpa, double slope, double totalKg) {
+    return new Yard(
+        "yard",
+        Outline.box(5, 6, 30, 12),
+        allowedKpa,
+        "",
+        OptionalDouble.of(slope),
+        OptionalDouble.of(totalKg));
+  }
+
+  private static Case tooHeavyToLift() {
+    return one(aSite().yards(yard(200, 0, 9999)), Y1, first().weighing(2500).build());
+  }
+
+  private static Case besideATrench() {
+    Outline trench = Outline.box(12.75, 7.5, 14, 8.5);
+    return one(aSite().excavation("trench", trench, 0, 0.8), Y1, B1);
+  }
+
+  /** Near the stack's end, far enough from the hook, which stays above its middle. */
+  private static Case besideAnOverheadLine() {
+    OverheadLine line =
+        new OverheadLine("L", at(4.75, 0), at(4.75, 28), 7200, OptionalDouble.empty());
+    return one(aSite().overheadLine(line), Y1, B1);
+  }
+
+  /** Back to back, a gap apart; bearers that reach far carry both on the same strip of deck. */
+  private static Case bearersSideBySide() {
+    Settings reaching = Settings.defaults().with(Setting.BEARER_REACH, 0.25, "long bearers");
+    Bundle b1 = first().weighing(100).build();
+    Bundle b2 = second().weighing(100).build();
+    return new Case(
+        task(aSite().build(), reaching, b1, b2),
+        aPlan()
+            .stack(openToTheSouth(spot("D1", "deck", 15, 19.5, 4, 0.6)), "B1")
+            .stack(spot("D2", "deck", 15, 20.5, 4, 0.6), "B2"));
+  }
+
+  private static Spot openToTheSouth(Spot spot) {
+    return new Spot(
+        spot.id(),
+        spot.zoneId(),
+        spot.kind(),
+        spot.footprint(),
+        OpenSide.RIGHT,
+        spot.stripM(),
+        spot.massLimitKg());
+  }
+
+  /** Joists from north to south every 16 in, held up at both edges and in the middle. */
+  private static Case onJoists(double sectionModulusM3, double areaM2) {
+    JoistDesign lumber =
+        new JoistDesign.Lumber("2x10", 7e6, 1.2e6, sectionModulusM3, areaM2, 0.5, "test");
+    List<Point> supports = List.of(at(15, 15.9), at(15, 20), at(15, 24.1));
+    Joists joists = new Joists(90, 0.4064, at(10, 16), supports, lumber);
+    return one(aSite().joists(joists), deckSpot(), first().weighing(400).build());
+  }
+
+  private static Case onLowBearers() {
+    Settings low = Settings.defaults().with(Setting.BEARER_HEIGHT, 0.05, "2x4 flat");
+    return new Case(task(aSite().build(), low, B1), aPlan().stack(Y1, "B1"));
+  }
+
+  private static Case onTwoBearers() {
+    Case good = one(aSite(), Y1, B1);
+    return new Case(
+        good.task(), good.plan().bearers(row -> new BearerRow(2, 3.4, 0.3, row.lengthM())));
   }
 
   private static Case atTheWall() {

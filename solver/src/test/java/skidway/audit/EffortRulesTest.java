@@ -14,7 +14,6 @@ import static skidway.testkit.Tasks.task;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import skidway.limits.TeamLift;
 import skidway.plan.Effort;
 import skidway.plan.Task;
 import skidway.rules.Rule;
@@ -92,25 +91,37 @@ final class EffortRulesTest {
   @Test
   void carryIsPeopleTimesTheWayThereAndBack() {
     // From (15, 8.905) straight up to (15, 15.6), 0.3 m off the south wall's outer face, and the
-    // piece up to the deck 0.6 m above: 6.695 m + 4.4 * 0.6 m. 24 kg is more than one person lifts.
+    // piece up to the deck 0.6 m above: 6.695 m + 4.4 * 0.6 m. 120 kg are more than
+    // any team lifts: four people with a device.
     Task task = task(aSite().build(), aBundle("B1").piece("W1", 1, 1, 10).build());
     double oneS = CARRY_S_PER_M * (6.695 + 4.4 * 0.6);
-    double people = Math.ceil(0.2 * 0.15 * 10 * 400 / 23);
-    assertThat(people).isEqualTo(6);
+    double people = 4;
     assertThat(effort(task, aPlan().stack(y1, "B1")).carryS())
         .isCloseTo(people * oneS, within(0.03 * people * oneS));
   }
 
   @Test
-  void carryOfExactlySoManySharesTakesSoManyPeople() {
-    double massKg = aBundle("B1").piece("W1", 1, 1, 2.3).build().pieces().get(0).massKg();
-    // A trifle more than three shares, as rounding makes it.
-    double thirdKg = massKg / 3 * (1 - 1e-12);
-    assertThat(massKg / thirdKg).isGreaterThan(3);
-    double threeS = carryS(massKg / 2.9);
-    assertThat(carryS(thirdKg)).isEqualTo(threeS);
-    assertThat(carryS(massKg / 3.1)).isCloseTo(threeS * 4 / 3, within(1e-6));
-    assertThat(TeamLift.people(massKg, thirdKg)).isEqualTo(3);
+  void carryOfExactlyATeamsShareTakesNoOneMore() {
+    double massKg = aBundle("B1").piece("W1", 1, 1, 2.3).build().pieces().get(0).mass().likelyKg();
+    // Three lift half of what all could: a trifle more than 1.5 shares, as rounding makes it.
+    double shareKg = massKg / 1.5 * (1 - 1e-12);
+    assertThat(massKg / shareKg).isGreaterThan(1.5);
+    double threeS = carryS(massKg / 1.4);
+    assertThat(carryS(shareKg)).isEqualTo(threeS);
+    assertThat(carryS(massKg / 1.6)).isCloseTo(threeS * 4 / 3, within(1e-6));
+    assertThat(carryS(massKg / 1.3)).isCloseTo(threeS * 2 / 3, within(1e-6));
+    assertThat(carryS(massKg)).isCloseTo(threeS / 3, within(1e-6));
+  }
+
+  @Test
+  void carryOfALongPieceTakesTwo() {
+    assertThat(oneLightPieceS(2.45)).isGreaterThan(1.9 * oneLightPieceS(2.44));
+  }
+
+  private double oneLightPieceS(double lengthM) {
+    Settings strong = Settings.defaults().with(Setting.LIFT_PER_PERSON, 100, "easy sums");
+    Task task = task(aSite().build(), strong, aBundle("B1").piece("W1", 1, 1, lengthM).build());
+    return effort(task, aPlan().stack(y1, "B1")).carryS();
   }
 
   private double carryS(double perPersonKg) {
@@ -141,16 +152,23 @@ final class EffortRulesTest {
     Effort found = effort(task, plan);
     assertThat(compared(task, plan, found)).isEmpty();
     Effort nearly =
-        new Effort(1.05 * found.carryS(), found.rehandleS() + 0.9, 0, found.machineS() - 0.9);
+        new Effort(
+            1.05 * found.carryS(),
+            found.pickS() + 0.9,
+            found.rehandleS() + 0.9,
+            0,
+            found.machineS() - 0.9);
     assertThat(compared(task, plan, nearly)).isEmpty();
-    Effort wrong = new Effort(3600, 7200, 3600, 7200);
+    Effort wrong = new Effort(3600, 3600, 7200, 3600, 7200);
     assertThat(compared(task, plan, wrong))
         .containsExactly(
             "The plan says 1.0 h of carrying, the audit finds 0.0 h.",
+            "The plan says 1.0 h of picking, the audit finds 0.0 h.",
             "The plan says 2.0 h of moving pieces aside, the audit finds 0.0 h.",
             "The plan says 1.0 h of setting down, the audit finds 0.0 h.",
             "The plan says 2.0 h of machine work, the audit finds 0.2 h.");
-    Effort tenSeconds = new Effort(found.carryS(), found.rehandleS(), 0, found.machineS() + 10);
+    Effort tenSeconds =
+        new Effort(found.carryS(), found.pickS(), found.rehandleS(), 0, found.machineS() + 10);
     assertThat(compared(task, plan, tenSeconds))
         .containsExactly("The plan says 749 s of machine work, the audit finds 739 s.");
   }

@@ -15,8 +15,12 @@ import skidway.plan.Task;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
+import skidway.site.Outline;
 import skidway.site.Spot;
+import skidway.site.Yard;
 import skidway.testkit.BundleBuilder;
+import skidway.testkit.PlanBuilder;
+import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
 
 final class LoadAndRackRulesTest {
@@ -68,7 +72,31 @@ final class LoadAndRackRulesTest {
   @Test
   void zoneLoadCountsHowFarBearersReach() {
     Settings reaching = Settings.defaults().with(Setting.BEARER_REACH, 0.1, "long bearers");
-    assertThat(broken(Rule.ZONE_LOAD, reaching, ON_DECK, aBundle("B1").weighing(620))).isEmpty();
+    Task task = task(aSite().build(), reaching, aBundle("B1").weighing(620).build());
+    // Bearers as wide as the bundle spread nothing; longer ones count as far as they reach.
+    assertThat(broken(Rule.ZONE_LOAD, reaching, ON_DECK, aBundle("B1").weighing(620))).hasSize(1);
+    assertThat(Audited.sentences(Rule.ZONE_LOAD, task, onBearers(0.7))).isEmpty();
+    assertThat(Audited.sentences(Rule.ZONE_LOAD, task, onBearers(9))).isEmpty();
+    Task heavy = task(aSite().build(), reaching, aBundle("B1").weighing(800).build());
+    assertThat(Audited.sentences(Rule.ZONE_LOAD, heavy, onBearers(9)))
+        .containsExactly("Stack D1 puts 2.5 kPa on deck, limit 2.4 kPa.");
+  }
+
+  /** Other bearers than the builder lays. */
+  private static PlanBuilder onBearers(double lengthM) {
+    return aPlan()
+        .stack(ON_DECK, "B1")
+        .bearers(row -> new BearerRow(row.count(), row.spacingM(), row.endM(), lengthM));
+  }
+
+  @Test
+  void zoneLoadIsForDecksAlone() {
+    Spot yard = spot("Y1", "yard", 10, 8, 4.5, 0.9);
+    Task task =
+        task(
+            aSite().yards(new Yard("yard", Outline.box(5, 6, 30, 12), 0.1)).build(),
+            aBundle("B1").weighing(620).build());
+    assertThat(Audited.sentences(Rule.ZONE_LOAD, task, aPlan().stack(yard, "B1"))).isEmpty();
   }
 
   @Test
@@ -102,7 +130,8 @@ final class LoadAndRackRulesTest {
   void aRackHasNoTiers() {
     Spot rack = rack("R1", "yard", 10, 8, 0.5, 0.5);
     BundleBuilder tall = aBundle("B1").load("L1", 1).size(5, 2, 3);
-    for (Rule rule : List.of(Rule.FITS_SPOT, Rule.STACK_HEIGHT, Rule.TIER_SUPPORT)) {
+    for (Rule rule :
+        List.of(Rule.FITS_SPOT, Rule.STACK_HEIGHT, Rule.STACK_SLENDER, Rule.TIER_SUPPORT)) {
       assertThat(broken(rule, rack, tall, aBundle("B2").load("L1", 2).size(9, 3, 3))).isEmpty();
     }
   }

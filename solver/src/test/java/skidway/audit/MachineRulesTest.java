@@ -57,6 +57,35 @@ final class MachineRulesTest {
                 + " 2,000 kg.");
   }
 
+  /** The bundle is 0.6 m wide: its middle is 0.3 m out on the forks. */
+  @Test
+  void machineCapacityShrinksWithADeepBundleOnForks() {
+    Machine deep = Machines.over(Machines.forks(0.2));
+    assertThat(capacityBroken(2000, deep, 2000)).isEmpty();
+    assertThat(capacityBroken(2010, deep, 2000))
+        .containsExactly(
+            "Step 1 (B1 to Y1) weighs 2,010 kg at a reach of 10.00 m, chart row 10.00 m, limit"
+                + " 2,000 kg.");
+    assertThat(capacityBroken(3000, Machines.over(Machines.forks(0.3)), 3000)).isEmpty();
+    assertThat(capacityBroken(3000, Machines.over(Machines.slings(60, 9000)), 3000)).isEmpty();
+  }
+
+  @Test
+  void machineCapacityCountsRiggingAsLoad() {
+    Machine rigged = Machines.rigged(Machines.over(Machines.slings(60, 9000)), 100);
+    assertThat(capacityBroken(2900, rigged, 2900)).isEmpty();
+    assertThat(capacityBroken(2910, rigged, 2900)).hasSize(1);
+    assertThat(capacityBroken(2900, rigged, 3000))
+        .containsExactly(
+            "Step 1 (B1 to Y1) is told to have a capacity of 3,000 kg, the audit finds 2,900 kg.");
+  }
+
+  private static List<String> capacityBroken(double kg, Machine machine, double toldKg) {
+    Task task = lifting(kg, machine);
+    Step step = place(task, 1, bundle(task), TEN_METRES_OFF, 1);
+    return told(task, figures(step, 10, kg, toldKg));
+  }
+
   @Test
   void liftingOnReachesTheFartherOfBothPlaces() {
     Task task = lifting(500, oneRow(10.5));
@@ -123,6 +152,7 @@ final class MachineRulesTest {
         s.standId(),
         reachM,
         massKg,
-        capacityKg);
+        capacityKg,
+        s.bearers());
   }
 }

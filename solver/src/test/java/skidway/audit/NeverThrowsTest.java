@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static skidway.testkit.BundleBuilder.aBundle;
 import static skidway.testkit.SiteBuilder.aSite;
 import static skidway.testkit.SiteBuilder.spot;
+import static skidway.testkit.SiteBuilder.wall;
 import static skidway.testkit.Tasks.task;
 
 import java.util.List;
@@ -25,15 +26,55 @@ import skidway.plan.Task;
 import skidway.plan.Unplaced;
 import skidway.rules.Rule;
 import skidway.site.Footprint;
+import skidway.site.JoistDesign;
+import skidway.site.Joists;
 import skidway.site.OpenSide;
+import skidway.site.Outline;
+import skidway.site.OverheadLine;
 import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
+import skidway.site.Starter;
+import skidway.site.Wall;
+import skidway.site.Yard;
+import skidway.timber.BearerRow;
 
 final class NeverThrowsTest {
   private final Task task =
       task(
-          aSite().spots(spot("Y1", "yard", 10, 8, 4.5, 0.9)).build(),
+          aSite()
+              .spots(spot("Y1", "yard", 10, 8, 4.5, 0.9))
+              .lane("L", 1, new Point(1, 5), new Point(30, 5))
+              .machine(Machines.onLane("L", Machines.slings(45, 300)))
+              .overheadLine(
+                  new OverheadLine(
+                      "P1", new Point(25, 0), new Point(25, 28), 12_000, OptionalDouble.empty()))
+              .walls(
+                  wall("W1", 10, 16, 20, 16, Starter.FULL),
+                  new Wall(
+                      "W2", new Point(20, 16), new Point(20, 24), 0.2, Starter.HALF, List.of(), 1),
+                  wall("W4", 10, 24, 10, 16, Starter.HALF))
+              .excavation("trench", Outline.box(12, 8, 14, 9), 0, 1)
+              .overheadLine(
+                  new OverheadLine(
+                      "L", new Point(6, 0), new Point(6, 28), 7200, OptionalDouble.empty()))
+              .yards(
+                  new Yard(
+                      "yard",
+                      Outline.box(5, 6, 30, 12),
+                      70,
+                      "",
+                      OptionalDouble.of(0.02),
+                      OptionalDouble.of(90)))
+              .deckTotal(90)
+              .joists(
+                  new Joists(
+                      30,
+                      0.4064,
+                      new Point(10, 16),
+                      List.of(new Point(12, 16), new Point(15, 20), new Point(19, 24)),
+                      new JoistDesign.LiveLoad(1.9)))
+              .build(),
           aBundle("B1").load("L1", 1).piece("W1", 1, 1, 4).build(),
           aBundle("B2").load("L1", 2).piece("W2", 1, 1, 3).piece("W9", 1, 1, 3).build(),
           aBundle("B3").load("L2", 1).piece("W4", 1, 1, 1).build());
@@ -44,6 +85,7 @@ final class NeverThrowsTest {
     assertThat(report.findings())
         .allSatisfy(f -> assertThat(f.sentence()).isNotBlank().endsWith("."));
     assertThat(report.margins()).allSatisfy(m -> assertThat(m.value()).isFinite());
+    assertThat(report.stackMargins()).allSatisfy(m -> assertThat(m.value()).isFinite());
     assertThat(report.findings()).isSortedAccordingTo((a, b) -> a.rule().compareTo(b.rule()));
     assertThat(Audit.of(task, plan)).isEqualTo(report);
   }
@@ -69,7 +111,7 @@ final class NeverThrowsTest {
                     steps,
                     unplaced.stream().map(NeverThrowsTest::reason).toList(),
                     unplaced.stream().map(b -> new Unplaced(b, Rule.PLACED, "")).toList(),
-                    new Effort(seconds, -seconds, 0, seconds),
+                    new Effort(seconds, 0, -seconds, 0, seconds),
                     List.of(),
                     List.of()));
   }
@@ -112,7 +154,18 @@ final class NeverThrowsTest {
             numbers())
         .as(
             (number, kind, bundle, from, to, stand, figure) ->
-                new Step(number, kind, bundle, from, to, number, stand, figure, figure, figure));
+                new Step(
+                    number,
+                    kind,
+                    bundle,
+                    from,
+                    to,
+                    number,
+                    stand,
+                    figure,
+                    figure,
+                    figure,
+                    new BearerRow(number, figure, figure, figure)));
   }
 
   private static Arbitrary<String> bundleIds() {

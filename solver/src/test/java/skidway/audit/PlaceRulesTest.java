@@ -58,10 +58,8 @@ final class PlaceRulesTest {
   }
 
   @Test
-  void insideZoneKeepsStacksBackFromTheDecksEdge() {
-    assertThat(broken(Rule.INSIDE_ZONE, aSite(), spot("D1", "deck", 15, 19.398, 4, 0.9))).isEmpty();
-    assertThat(broken(Rule.INSIDE_ZONE, aSite(), spot("D1", "deck", 15, 18.5, 4, 0.9)))
-        .containsExactly("Stack D1 stands 2.15 m from the edge of deck, limit 3.05 m.");
+  void insideZoneLetsAStackTouchTheDecksEdgeAndNoMore() {
+    assertThat(broken(Rule.INSIDE_ZONE, aSite(), spot("D1", "deck", 11.9, 20, 4, 0.9))).isEmpty();
     assertThat(broken(Rule.INSIDE_ZONE, aSite(), spot("D1", "deck", 10, 20, 4, 0.9)))
         .contains("Stack D1 sticks out of deck by 1.90 m.");
   }
@@ -171,6 +169,32 @@ final class PlaceRulesTest {
         .containsExactly("Stack Y1 stands 0.75 m from keep-clear tree (test), limit 0.80 m.");
     SiteBuilder swamp = aSite().keepClear("swamp", Outline.box(5, 5, 20, 12), 0, true);
     assertThat(broken(Rule.KEEP_CLEAR, swamp, MIDDLE)).hasSize(1);
+  }
+
+  @Test
+  void excavationEdgeIsTheFarthestOfSetbackMarginAndDepth() {
+    // The stack's end is 12.25, 0.75 m from the trench.
+    assertThat(dug(0, Double.NaN, 13)).isEmpty();
+    assertThat(dug(0, 0.75, 13)).isEmpty();
+    assertThat(dug(0.75, 0.1, 13)).isEmpty();
+    assertThat(dug(0.8, 0.1, 13))
+        .containsExactly("Stack Y1 stands 0.75 m from excavation trench (test), limit 0.80 m.");
+    assertThat(dug(0, 0.9, 13))
+        .containsExactly("Stack Y1 stands 0.75 m from excavation trench (test), limit 0.90 m.");
+    assertThat(dug(0, Double.NaN, 12.8))
+        .containsExactly("Stack Y1 stands 0.55 m from excavation trench (test), limit 0.61 m.");
+    assertThat(dug(0, Double.NaN, 12))
+        .containsExactly("Stack Y1 stands 0.25 m within excavation trench (test).");
+    SiteBuilder tree = aSite().keepClear("tree", Outline.box(12.8, 7, 14, 9), 0, false);
+    assertThat(broken(Rule.EXCAVATION_EDGE, tree, MIDDLE)).isEmpty();
+    SiteBuilder trench = aSite().excavation("trench", Outline.box(12, 7, 14, 9), 9, 9);
+    assertThat(broken(Rule.KEEP_CLEAR, trench, MIDDLE)).isEmpty();
+  }
+
+  private static List<String> dug(double marginM, double depthM, double fromX) {
+    Outline outline = Outline.box(fromX, 7, 14, 9);
+    return broken(
+        Rule.EXCAVATION_EDGE, aSite().excavation("trench", outline, marginM, depthM), MIDDLE);
   }
 
   @Test

@@ -22,6 +22,7 @@ import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
 import skidway.testkit.PlanBuilder;
+import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
 
 final class SenseRulesTest {
@@ -36,7 +37,8 @@ final class SenseRulesTest {
 
   @Test
   void knownNamesWhatTheJobDoesNotHave() {
-    Step nonsense = new Step(1, StepKind.PLACE, "B9", "L1", "Y9", 1, "M9", 10, 500, 2000);
+    Step nonsense =
+        new Step(1, StepKind.PLACE, "B9", "L1", "Y9", 1, "M9", 10, 500, 2000, BearerRow.NONE);
     assertThat(broken(Rule.KNOWN, aPlan().stack(y1, "B1", "B9").unplaced("B8").steps(nonsense)))
         .containsExactly(
             "B8 is listed as without a spot, but is not delivered.",

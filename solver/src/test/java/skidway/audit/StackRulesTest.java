@@ -8,10 +8,15 @@ import static skidway.testkit.SiteBuilder.spot;
 import static skidway.testkit.Tasks.task;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import skidway.plan.Task;
 import skidway.rules.Rule;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
+import skidway.site.Outline;
 import skidway.site.Spot;
+import skidway.site.Yard;
 import skidway.timber.Bundle;
 
 final class StackRulesTest {
@@ -51,6 +56,56 @@ final class StackRulesTest {
         .containsExactly(
             "Stack Y1 is 1.83 m high with its bearers, limit 1.83 m (they differ by less than is"
                 + " shown).");
+  }
+
+  @Test
+  void stackHeightNeverGoesBeyondWhatHandsMayTake() {
+    Settings tall =
+        Settings.defaults()
+            .with(Setting.STACK_HEIGHT, 6, "tall crew")
+            .with(Setting.HAND_PILE_HEIGHT, 1, "short crew");
+    Task task = task(aSite().build(), tall, aBundle("B1").size(4, 0.6, 1).build());
+    assertThat(Audited.sentences(Rule.STACK_HEIGHT, task, aPlan().stack(y1, "B1")))
+        .containsExactly("Stack Y1 is 1.09 m high with its bearers, limit 1.00 m.");
+  }
+
+  @Test
+  void stackSlenderMeasuresFromTheUndersideOfEachBundle() {
+    // Upon B1, 0.6 m wide: 0.9 + 0.089 + 0.8 = 1.789, 2.98 times; on B2, 0.3 m wide, 0.8: 2.67.
+    Bundle wide = aBundle("B1").load("L1", 1).size(4, 0.6, 0.9).build();
+    Bundle narrow = aBundle("B2").load("L1", 2).size(4, 0.3, 0.8).build();
+    assertThat(broken(Rule.STACK_SLENDER, wide, narrow)).isEmpty();
+    Bundle high = aBundle("B2").load("L1", 2).size(4, 0.3, 0.93).build();
+    assertThat(broken(Rule.STACK_SLENDER, wide, high))
+        .containsExactly(
+            "Stack Y1 is 3.10 times as high from the underside of B2 as B2 is wide, limit 3.00.",
+            "Stack Y1 is 3.20 times as high from the underside of B1 as B1 is wide, limit 3.00.");
+    Bundle exactly = aBundle("B1").size(4, 0.6, 1.8).build();
+    assertThat(broken(Rule.STACK_SLENDER, exactly)).isEmpty();
+    Bundle shorterThanWide = aBundle("B1").size(0.5, 0.6, 1.8).build();
+    assertThat(broken(Rule.STACK_SLENDER, shorterThanWide)).hasSize(1);
+  }
+
+  @Test
+  void stackSlenderAllowsLessOnASlope() {
+    // 1 / (1 / 3 + 0.05) = 2.609.
+    assertThat(onSlope(1.565)).isEmpty();
+    assertThat(onSlope(1.57))
+        .containsExactly(
+            "Stack Y1 is 2.62 times as high from the underside of B1 as B1 is wide, limit 2.61.");
+  }
+
+  private List<String> onSlope(double heightM) {
+    Yard yard =
+        new Yard(
+            "yard",
+            Outline.box(5, 6, 30, 12),
+            70,
+            "",
+            OptionalDouble.of(0.05),
+            OptionalDouble.empty());
+    Task task = task(aSite().yards(yard).build(), aBundle("B1").size(4, 0.6, heightM).build());
+    return Audited.sentences(Rule.STACK_SLENDER, task, aPlan().stack(y1, "B1"));
   }
 
   @Test

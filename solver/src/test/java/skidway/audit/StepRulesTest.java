@@ -207,6 +207,7 @@ final class StepRulesTest {
         step.standId(),
         step.reachM(),
         step.massKg(),
-        step.capacityKg());
+        step.capacityKg(),
+        step.bearers());
   }
 }

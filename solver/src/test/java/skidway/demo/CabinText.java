@@ -30,7 +30,8 @@ final class CabinText {
            "steps": [{"id": "steps", "foot": [13.5, 11], "top": [13.5, 12.5], "width": 1}]}
         ],
         "yards": [
-          {"id": "yard", "outline": [[4, 4], [25, 4], [25, 10.4], [4, 10.4]], "allowed": 50}
+          {"id": "yard", "outline": [[4, 4], [25, 4], [25, 10.4], [4, 10.4]],
+           "soil": "gravel", "allowed": 50, "slope": "3 %"}
         ],
         "lanes": [
           {"id": "path", "line": [[13.5, 4], [13.5, 11]], "width": 1.2}
@@ -44,6 +45,8 @@ final class CabinText {
         ],
         "machine": {
           "name": "crane on the truck",
+          "grip": {"kind": "slings", "angle": 60, "leg": 1000},
+          "rigging": 35,
           "stands": [{"id": "crane", "at": [13, 1.8]}],
           "chart": [
             {"reach": 4, "capacity": 3400},

@@ -21,6 +21,7 @@ import skidway.site.MachineStand;
 import skidway.site.Outline;
 import skidway.site.Point;
 import skidway.site.Site;
+import skidway.timber.Moisture;
 import skidway.timber.Piece;
 import skidway.timber.Section;
 import skidway.timber.SpeciesTable;
@@ -89,7 +90,7 @@ class DemoDataTest {
         ruler.metres(t.length()),
         new Section(ruler.metres(house.thickness()), ruler.metres(t.height()), 1),
         SpeciesTable.find(house.species()).orElseThrow(),
-        house.moisturePct(),
+        Moisture.of(house.moisturePct()),
         OptionalDouble.empty());
   }
 

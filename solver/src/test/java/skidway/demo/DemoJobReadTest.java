@@ -8,7 +8,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import skidway.job.Job;
 import skidway.job.JobReader;
-import skidway.timber.Bundle;
 import skidway.timber.Delivery;
 
 /** Checks that the demo folders read back as the jobs they were written from. */
@@ -30,7 +29,7 @@ class DemoJobReadTest {
   private static double massKg(Delivery delivery, String load) {
     return delivery.bundles().stream()
         .filter(b -> b.loadId().equals(load))
-        .mapToDouble(Bundle::massKg)
+        .mapToDouble(b -> b.mass().likelyKg())
         .sum();
   }
 }

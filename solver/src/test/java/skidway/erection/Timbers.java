@@ -2,6 +2,7 @@ package skidway.erection;
 
 import java.util.OptionalDouble;
 import skidway.testkit.BundleBuilder;
+import skidway.timber.Moisture;
 import skidway.timber.Piece;
 import skidway.timber.Section;
 
@@ -28,7 +29,7 @@ final class Timbers {
         lengthM,
         new Section(0.15, 0.2, 1),
         BundleBuilder.TEST_WOOD,
-        0,
+        Moisture.of(0),
         OptionalDouble.empty());
   }
 }

@@ -89,6 +89,52 @@ final class JobFolder {
     return folder;
   }
 
+  /** The same job with every field that may be left out. */
+  static JobFolder full(Path path) {
+    return in(path)
+        .replace(
+            "job.json",
+            "\"units\": \"us\",",
+            "\"units\": \"us\",\n  \"woods\": [{\"name\": \"mill larch\", \"gravity\": 0.52, \"basis\": \"12 %\", \"spread\": \"8 %\"}],")
+        .replace(
+            "site.json",
+            "\"starter\": \"half\"}\n",
+            "\"starter\": \"half\", \"built\": \"8 ft\"}\n")
+        .replace(
+            "site.json",
+            "\"allowed\": \"60 psf\",",
+            """
+            "allowed": "60 psf", "total": "20000 lb", "floorCheck": "joists",
+            "joists": {"direction": 90, "spacing": "16 in", "first": [32, 51],
+                       "supports": [[32, 52], [32, 65], [32, 78]], "live": 40},\
+            """)
+        .replace(
+            "site.json",
+            "\"allowed\": \"1500 psf\"",
+            "\"soil\": \"Clay\", \"allowed\": \"1500 psf\", \"slope\": \"2 %\", \"total\": \"60 t\"")
+        .replace(
+            "site.json",
+            "\"reason\": \"roots\"}],",
+            """
+            "reason": "roots"},
+            {"id": "trench", "outline": [[110, 10], [120, 10], [120, 14], [110, 14]], "reason": "drain",
+             "excavation": true, "depth": "5 ft"}],
+            "overheadLines": [{"id": "feeder", "from": [0, 85], "to": [130, 88], "voltage": "7.2 kV", "clearance": "12 ft"}],\
+            """)
+        .replace(
+            "site.json",
+            "\"at\": [66, 16]}],",
+            """
+            "at": [66, 16], "lane": "path"}],
+            "grip": {"kind": "forks", "loadCentre": "24 in"}, "width": 8, "rigging": "150 lb", "confirmedBy": "R. Ode",\
+            """)
+        .replace("pieces.csv", "3 in,eastern white pine,18,B02", "3 in,Mill-Larch,15-25,B02")
+        .replace(
+            "pieces.csv",
+            "6 in,eastern white pine,18,B01,1\nW2",
+            "6 in,eastern hemlock,green,B01,1\nW2");
+  }
+
   Path path() {
     return path;
   }

@@ -10,6 +10,7 @@ import skidway.plan.Task;
 import skidway.rules.Setting;
 import skidway.site.Site;
 import skidway.timber.Bundle;
+import skidway.timber.Moisture;
 import skidway.timber.Piece;
 import skidway.units.UnitSystem;
 
@@ -40,7 +41,7 @@ final class JobReaderTest {
     assertThat(task.delivery().bundles()).extracting(Bundle::id).containsExactly("B01", "B02");
     Piece last = task.delivery().bundle("B02").orElseThrow().packed().get(1).piece();
     assertThat(last.mark()).isEqualTo("W2-C1-2");
-    assertThat(last.moisturePct()).isEqualTo(18);
+    assertThat(last.moisture()).isEqualTo(Moisture.of(18));
     assertThat(last.lengthM()).isCloseTo(3.048, within(1e-9));
     assertThat(task.delivery().load("L1").orElseThrow().arrival()).isEqualTo("2031-05-05T08:00:00");
   }

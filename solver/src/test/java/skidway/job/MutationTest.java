@@ -58,7 +58,7 @@ final class MutationTest {
   @ParameterizedTest
   @ValueSource(strings = {"job.json", "site.json", "pieces.csv", "bundles.csv", "loads.csv"})
   void ofAnInputFile(String file) {
-    JobFolder folder = JobFolder.in(temp);
+    JobFolder folder = JobFolder.full(temp);
     Random random = new Random(file.hashCode());
     int refused = 0;
     for (int i = 0; i < TRIES; i++) {

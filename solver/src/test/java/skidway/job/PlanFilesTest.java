@@ -16,12 +16,15 @@ import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.Task;
 import skidway.site.Spot;
 import skidway.testkit.SiteBuilder;
 import skidway.testkit.Tasks;
+import skidway.timber.BearerRow;
 
 final class PlanFilesTest {
   @TempDir Path folder;
@@ -145,7 +148,6 @@ final class PlanFilesTest {
         Files.readString(file)
             .replace("\"reachM\": 12.5", "\"reachM\": \"far\"")
             .replace("\"kind\": \"set_down\"", "\"kind\": \"drop\"")
-            .replace("\"capacityKg\": 2000,", "")
             .replace("\"capacityKg\": 2000", "\"capacityK\": 2000")
             .replace("\"rule\": \"stackHeight\"", "\"rule\": \"stackHight\"");
     Files.writeString(file, text);
@@ -157,6 +159,49 @@ final class PlanFilesTest {
             "\"stackHight\" as \"rule\" (did you mean \"stackHeight\"?)")
         .anyMatch(f -> f.contains("without \"capacityKg\" (did you mean \"capacityK\"?)"));
     assertThat(problems(file)).allMatch(p -> p.line() > 1 && p.file().equals("001.json"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          "count": 3 | "count": 0 | the number 0 as "count"; "count" is a whole number from 1 to
+          "count": 3 | "count": 2.5 | the number 2.5 as "count"
+          "spacingM": 1.2 | "spacing": 1.2 | without "spacingM" (did you mean "spacing"?)
+          "endM": 0.3 | "endM": "1 ft" | "1 ft" as "endM"; "endM" is a number
+          "lengthM": 0.75 | "lengthM": 0.75, "heightM": 0.1 | an unknown field "heightM"; a plan has no such field
+          "bearers": { | "bearers": 3, "more": { | the number 3 as "bearers"; "bearers" is an object in braces
+          """)
+  void saysWhatIsWrongWithARowOfBearers(String old, String other, String message)
+      throws IOException {
+    Path file = PlanFiles.write(folder, SamplePlans.exact(1));
+    String text = Files.readString(file);
+    assertThat(text).contains(old);
+    Files.writeString(file, text.replace(old, other));
+    assertThat(problems(file)).extracting(Problem::text).anyMatch(p -> p.contains(message));
+  }
+
+  @Test
+  void aStepWithoutBearersLaysNone() throws IOException {
+    Path file = PlanFiles.write(folder, SamplePlans.exact(1));
+    String text = Files.readString(file);
+    int from = text.indexOf(",", text.indexOf("\"capacityKg\""));
+    int to = text.indexOf('}', from) + 1;
+    Files.writeString(file, text.substring(0, from) + text.substring(to));
+    assertThat(PlanFiles.read(file, task).steps().get(0).bearers()).isEqualTo(BearerRow.NONE);
+  }
+
+  @Test
+  void theTimeLostAtPickingIsPartOfEveryEffort() throws IOException {
+    Path file = PlanFiles.write(folder, SamplePlans.exact(1));
+    String text = Files.readString(file);
+    assertThat(text).contains("\"pickS\": 0,");
+    Files.writeString(file, text.replaceFirst("\"pickS\": 0,", "\"pickS\": 77.5,"));
+    assertThat(PlanFiles.read(file, task).effort().pickS()).isEqualTo(77.5);
+    Files.writeString(file, text.replaceFirst("\"pickS\": 0,", ""));
+    assertThat(problems(file)).singleElement().asString().contains("without \"pickS\"");
   }
 
   @Test

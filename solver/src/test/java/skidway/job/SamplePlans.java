@@ -20,6 +20,7 @@ import skidway.site.OpenSide;
 import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
+import skidway.timber.BearerRow;
 
 /** Plans to write and read back; they need not make sense on any site. */
 final class SamplePlans {
@@ -42,7 +43,7 @@ final class SamplePlans {
 
   private static Plan plan(
       int revision, Spot spot, double reachM, OptionalDouble nextBestPersonS, double limit) {
-    Effort effort = new Effort(1200.5, 0, 360, 2400);
+    Effort effort = new Effort(1200.5, 0, 0, 360, 2400);
     return new Plan(
         "sample",
         revision,
@@ -52,8 +53,20 @@ final class SamplePlans {
         List.of(new Stack(spot, List.of("B01", "B02"))),
         List.of(spot),
         List.of(
-            new Step(1, StepKind.SET_DOWN, "B01", "L1", "N-01", 1, "M", reachM, 850.25, 2000),
-            new Step(2, StepKind.LIFT_ON, "B01", "N-01", "N-02", 0, "M", 7, 0, 1999.99)),
+            new Step(
+                1,
+                StepKind.SET_DOWN,
+                "B01",
+                "L1",
+                "N-01",
+                1,
+                "M",
+                reachM,
+                850.25,
+                2000,
+                new BearerRow(3, 1.2, 0.3, 0.75)),
+            new Step(
+                2, StepKind.LIFT_ON, "B01", "N-01", "N-02", 0, "M", 7, 0, 1999.99, BearerRow.NONE)),
         List.of(
             new Reason(
                 "B01", "N-01", 88.8, "N-02", nextBestPersonS, List.of("Near.", "Long \"x\"")),
@@ -103,7 +116,8 @@ final class SamplePlans {
               "M",
               random.nextDouble() * 20,
               random.nextDouble() * 1e4,
-              random.nextDouble() * 1e4));
+              random.nextDouble() * 1e4,
+              new BearerRow(1 + random.nextInt(5), random.nextDouble(), 0.3, random.nextDouble())));
       OptionalDouble next =
           i % 2 == 0 ? OptionalDouble.of(random.nextDouble() * 1e5) : OptionalDouble.empty();
       reasons.add(new Reason("B" + i, "S" + i, random.nextDouble() * 1e5, "", next, List.of("a")));
@@ -123,7 +137,7 @@ final class SamplePlans {
         steps,
         reasons,
         base.unplaced(),
-        new Effort(random.nextDouble() * 1e6, random.nextDouble(), 0, 1e-9),
+        new Effort(random.nextDouble() * 1e6, 0, random.nextDouble(), 0, 1e-9),
         base.baselines(),
         margins);
   }

@@ -7,6 +7,7 @@ import static skidway.testkit.SiteBuilder.aSite;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -15,10 +16,13 @@ import skidway.rules.Settings;
 import skidway.site.Footprint;
 import skidway.site.OpenSide;
 import skidway.site.Outline;
+import skidway.site.OverheadLine;
 import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
+import skidway.site.Starter;
+import skidway.site.Wall;
 import skidway.site.Yard;
 import skidway.testkit.SiteBuilder;
 import skidway.timber.Delivery;
@@ -26,7 +30,7 @@ import skidway.timber.Delivery;
 class LayoutPropertiesTest {
   private static final Settings SETTINGS =
       Settings.defaults()
-          .with(Setting.DECK_EDGE_SETBACK, 1.1, "guard along the edge")
+          .with(Setting.DECK_EDGE_SETBACK, 1.8, "guard along the edge")
           .with(Setting.OPENING_SETBACK, 0.8, "railing");
 
   /** Candidates keep every rule without using up what counts as touching. */
@@ -61,13 +65,32 @@ class LayoutPropertiesTest {
         assertThat(lenient.allows(spot)).as("%s", spot).isTrue();
       }
       assertThat(legal.isLegal(spot)).isEqualTo(legal.breaches(spot).isEmpty());
+      if (spot.zoneId().equals("deck")) {
+        assertThat(legal.heightCapM(spot)).isBetween(strict.capM(spot), lenient.capM(spot));
+      }
     }
   }
 
   private static Site randomSite(Random random) {
     double turn = random.nextBoolean() ? 0 : 30 * random.nextDouble();
     Footprint yard = new Footprint(new Point(14, 9), turn, 12 + 6 * random.nextDouble(), 6);
-    SiteBuilder site = aSite().yards(new Yard("yard", yard.outline(), 70));
+    double slope = random.nextInt(4) == 0 ? 0.06 : 0.04;
+    SiteBuilder site = aSite().yards(sloping(yard.outline(), slope));
+    if (random.nextBoolean()) {
+      site.walls(someWalls(random));
+    }
+    if (random.nextInt(3) == 0) {
+      double depthM = random.nextBoolean() ? Double.NaN : 1.5 * random.nextDouble();
+      site.excavation("pit", at(random, 2, 1.5).outline(), random.nextDouble(), depthM);
+    }
+    if (random.nextInt(4) == 0) {
+      OptionalDouble owners =
+          random.nextBoolean()
+              ? OptionalDouble.empty()
+              : OptionalDouble.of(4 * random.nextDouble());
+      double volts = 100_000 * random.nextDouble();
+      site.overheadLine(new OverheadLine("line", point(random), point(random), volts, owners));
+    }
     if (random.nextBoolean()) {
       Footprint tree = at(random, 2, 1.5);
       site.keepClear("tree", tree.outline(), random.nextDouble(), random.nextBoolean());
@@ -80,6 +103,38 @@ class LayoutPropertiesTest {
       site.floorOpening("stair", Outline.box(x, 19, x + 1, 21));
     }
     return site.build();
+  }
+
+  private static Yard sloping(Outline outline, double slope) {
+    return new Yard("yard", outline, 70, "", OptionalDouble.of(slope), OptionalDouble.empty());
+  }
+
+  /** Walls of random length and height along the deck's edges, some a little turned. */
+  private static Wall[] someWalls(Random random) {
+    return IntStream.range(0, 6)
+        .mapToObj(
+            i -> {
+              Point along =
+                  Point.unit(90 * i + (random.nextBoolean() ? 0 : 12 * random.nextDouble() - 6));
+              Point middle =
+                  new Point(15, 20)
+                      .minus(
+                          along
+                              .turnedLeft()
+                              .times((i % 2 == 0 ? 4 : 5) + random.nextDouble() - 0.4))
+                      .plus(along.times(2 * random.nextDouble()));
+              Point half = along.times(1 + 4 * random.nextDouble());
+              double builtM = random.nextBoolean() ? 0 : 2 * random.nextDouble();
+              return new Wall(
+                  "W" + i,
+                  middle.minus(half),
+                  middle.plus(half),
+                  0.2,
+                  Starter.FULL,
+                  List.of(),
+                  builtM);
+            })
+        .toArray(Wall[]::new);
   }
 
   private static Spot randomSpot(Random random) {

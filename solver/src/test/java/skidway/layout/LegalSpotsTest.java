@@ -1,7 +1,13 @@
 package skidway.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
+import static skidway.layout.Placing.SETTINGS;
+import static skidway.layout.Placing.checkBreach;
+import static skidway.layout.Placing.checkBroken;
+import static skidway.layout.Placing.checkLegal;
+import static skidway.layout.Placing.deckSpot;
+import static skidway.layout.Placing.openDown;
+import static skidway.layout.Placing.yardSpot;
 import static skidway.testkit.SiteBuilder.aSite;
 import static skidway.testkit.SiteBuilder.spot;
 
@@ -10,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
-import skidway.site.OpenSide;
 import skidway.site.Outline;
 import skidway.site.Point;
 import skidway.site.Site;
@@ -23,9 +28,6 @@ import skidway.testkit.SiteBuilder;
  * are 4 by 0.6 m along the x axis with an open strip of 0.91 m to the north.
  */
 class LegalSpotsTest {
-  private static final Settings SETTINGS =
-      Settings.defaults().with(Setting.DECK_EDGE_SETBACK, 1.2, "guard along the edge");
-
   @Test
   void insideZoneInAYard() {
     SiteBuilder site = aSite();
@@ -54,10 +56,7 @@ class LegalSpotsTest {
 
   @Test
   void insideZoneOnADeck() {
-    SiteBuilder site = aSite().walls();
-    checkLegal(site, deckSpot(9.9 + 1.2 + 2, 20));
-    checkBroken(site, deckSpot(9.9 + 1.1 + 2, 20), Rule.INSIDE_ZONE, 1.1, 1.2);
-    checkBroken(site, deckSpot(9.9 + 1.9, 20), Rule.INSIDE_ZONE, -0.1, 0);
+    checkBroken(aSite().walls(), deckSpot(9.9 + 1.9, 20), Rule.INSIDE_ZONE, -0.1, 0);
   }
 
   @Test
@@ -100,7 +99,7 @@ class LegalSpotsTest {
     double westOf = 17 - 2;
     checkLegal(site, deckSpot(westOf - 1.829, 19.5));
     checkBroken(site, deckSpot(westOf - 1.7, 19.5), Rule.FLOOR_OPENING, 1.7, 1.829);
-    checkBroken(site, deckSpot(westOf - 1.829, 19.5 - 3), Rule.INSIDE_ZONE, 0.3, 1.2);
+    checkBroken(site, deckSpot(westOf - 1.829, 19.5 - 3), Rule.DECK_EDGE, 0.3, 1.2);
     checkBroken(site, spot("A", "deck", 15.3, 19.5, 4, 0.6), Rule.FLOOR_OPENING, -0.3, 1.829);
   }
 
@@ -170,49 +169,8 @@ class LegalSpotsTest {
     checkBroken(site, yardSpot(16.5, 8.5), Rule.KEEP_CLEAR, -0.6, 0);
   }
 
-  private static Spot yardSpot(double x, double y) {
-    return spot("A", "yard", x, y, 4, 0.6);
-  }
-
-  private static Spot deckSpot(double x, double y) {
-    return spot("A", "deck", x, y, 4, 0.6);
-  }
-
   /** A spot open to the south whose north side lies at a height on the sheet. */
   private static Spot spotTo(String zone, double north) {
     return openDown(zone, 15, north - 0.3);
-  }
-
-  private static Spot openDown(String zone, double x, double y) {
-    Spot open = spot("A", zone, x, y, 4, 0.6);
-    return new Spot(
-        open.id(),
-        zone,
-        open.kind(),
-        open.footprint(),
-        OpenSide.RIGHT,
-        open.stripM(),
-        open.massLimitKg());
-  }
-
-  private static void checkLegal(SiteBuilder site, Spot spot) {
-    LegalSpots legal = LegalSpots.of(site.build(), SETTINGS);
-    assertThat(legal.breaches(spot)).isEmpty();
-    assertThat(legal.isLegal(spot)).isTrue();
-  }
-
-  private static void checkBroken(
-      SiteBuilder site, Spot spot, Rule rule, double valueM, double limitM) {
-    LegalSpots legal = LegalSpots.of(site.build(), SETTINGS);
-    List<Breach> breaches = legal.breaches(spot);
-    assertThat(breaches).isNotEmpty().allMatch(b -> b.rule() == rule);
-    checkBreach(breaches.get(0), rule, valueM, limitM);
-    assertThat(legal.isLegal(spot)).isFalse();
-  }
-
-  private static void checkBreach(Breach breach, Rule rule, double valueM, double limitM) {
-    assertThat(breach.rule()).isEqualTo(rule);
-    assertThat(breach.valueM()).isCloseTo(valueM, within(1e-6));
-    assertThat(breach.limitM()).isEqualTo(limitM);
   }
 }

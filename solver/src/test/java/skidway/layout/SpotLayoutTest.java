@@ -70,6 +70,20 @@ class SpotLayoutTest {
     assertThat(spots).isNotEmpty().allMatch(s -> s.footprint().centre().x() >= 9.9 + 1.3);
   }
 
+  /** South edge at y = 15.9; without walls nothing stands within 3.048 m of it. */
+  @Test
+  void wallsThatStandLetStacksComeNearer() {
+    Site bare = aSite().build();
+    Site walled = aSite().builtWalls(2.4).build();
+    assertThat(inZone("deck", SpotLayout.candidates(bare, bundles(3), DEFAULTS)))
+        .noneMatch(s -> s.footprint().centre().y() < 15.9 + 3.048);
+    List<Spot> spots = inZone("deck", SpotLayout.candidates(walled, bundles(3), DEFAULTS));
+    assertThat(spots)
+        .doesNotHaveDuplicates()
+        .anyMatch(s -> s.footprint().centre().y() < 15.9 + 2.5)
+        .anyMatch(s -> s.footprint().centre().y() > 24.1 - 2.5);
+  }
+
   @Test
   void racksOnlyForShortPieces() {
     Site site = aSite().build();
@@ -156,7 +170,7 @@ class SpotLayoutTest {
 
   /** First come, first served, as the crew would without looking ahead. */
   private static List<Spot> pickGreedily(List<Spot> spots, Settings settings) {
-    Exclusion exclusion = Exclusion.of(spots, settings);
+    Exclusion exclusion = Exclusion.of(spots, aSite().build(), settings);
     BitSet ruledOut = new BitSet();
     List<Spot> picked = new ArrayList<>();
     for (int i = 0; i < spots.size(); i++) {

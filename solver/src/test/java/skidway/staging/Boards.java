@@ -1,6 +1,7 @@
 package skidway.staging;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import skidway.erection.PullOrder;
 import skidway.plan.Task;
@@ -22,7 +23,9 @@ final class Boards {
         metres[s][p] = spots[s].access().distanceTo(order.placements().get(p).middle());
       }
     }
-    return new Board(task, List.of(spots), excludes, metres, order);
+    double[] heightCapM = new double[spots.length];
+    Arrays.fill(heightCapM, Double.POSITIVE_INFINITY);
+    return new Board(task, List.of(spots), heightCapM, excludes, metres, order);
   }
 
   static StagingSolution.Ground ground(Board board) {

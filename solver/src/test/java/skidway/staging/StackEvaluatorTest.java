@@ -7,14 +7,21 @@ import static skidway.testkit.SiteBuilder.spot;
 import static skidway.testkit.Tasks.task;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import skidway.limits.Bearers;
+import skidway.plan.Task;
+import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
+import skidway.site.Outline;
 import skidway.site.Spot;
+import skidway.site.Yard;
+import skidway.testkit.BundleBuilder;
 import skidway.testkit.RandomDelivery;
 import skidway.timber.Bundle;
 
@@ -100,5 +107,71 @@ class StackEvaluatorTest {
         Boards.board(task(aSite().build(), lower, upper), spot("S", "deck", 15, 20, 5, 1));
     assertThat(new StackEvaluator(board, Waits.FREE).best(new int[] {0, 1}, 2, 0).legal())
         .isEqualTo(moreKg == 0);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1})
+  void theGroundCarriesTheWholeStackOnTheBearersOfItsLowestBundle(double moreKg) {
+    Task task = task(aSite().build(), aBundle("lower").build());
+    Bearers bearers = new Bearers(0.089, 1.2192, 0.4064, 0.15);
+    double limitKg = bearers.mostOnGroundKg(4, 0.6, 70);
+    Bundle lower = aBundle("lower").weighing(300).piece("W1", 1, 1, 2).build();
+    Bundle upper = aBundle("upper").weighing(limitKg - 300 + moreKg).piece("W1", 2, 1, 2).build();
+    Board board = Boards.board(task(task.site(), lower, upper), SPOT);
+    StackEvaluator evaluator = new StackEvaluator(board, Waits.FREE);
+    assertThat(evaluator.best(new int[] {0, 1}, 2, 0).legal()).isEqualTo(moreKg == 0);
+    if (moreKg > 0) {
+      assertThat(evaluator.refusal(new int[] {0, 1}, 2, 0)).isEqualTo(Rule.GROUND_PRESSURE);
+    }
+  }
+
+  /** 3 times 0.3 m is 0.9 m above the underside: two bundles of 0.4 m and a bearer of 0.1 m. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.01})
+  void aStackIsNoMoreThanThreeTimesAsHighAsItsBundlesAreWide(double more) {
+    Bundle lower = aBundle("lower").size(4, 0.3, 0.4).piece("W1", 1, 1, 2).build();
+    Bundle upper = aBundle("upper").size(4, 0.3, 0.4 + more).piece("W1", 2, 1, 2).build();
+    Settings settings = Settings.defaults().with(Setting.BEARER_HEIGHT, 0.1, "");
+    Board board = Boards.board(task(aSite().build(), settings, lower, upper), SPOT);
+    StackEvaluator evaluator = new StackEvaluator(board, Waits.FREE);
+    assertThat(evaluator.best(new int[] {0, 1}, 2, 0).legal()).isEqualTo(more == 0);
+    if (more > 0) {
+      assertThat(evaluator.refusal(new int[] {0, 1}, 2, 0)).isEqualTo(Rule.STACK_SLENDER);
+    }
+  }
+
+  /** On a slope of 5 % the limit of 3 becomes 1 / (1/3 + 0.05) = 2.609: 0.783 m on 0.3 m. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.78, 0.79})
+  void onASlopeAStackIsLower(double heightM) {
+    Yard slope =
+        new Yard(
+            "slope",
+            Outline.box(5, 6, 30, 12),
+            70,
+            "",
+            OptionalDouble.of(0.05),
+            OptionalDouble.empty());
+    Bundle tall = aBundle("tall").size(4, 0.3, heightM).piece("W1", 1, 1, 2).build();
+    Board board =
+        Boards.board(task(aSite().yards(slope).build(), tall), spot("S", "slope", 15, 8, 5, 1));
+    assertThat(board.near[0]).hasSize(heightM < 0.783 ? 1 : 0);
+  }
+
+  @Test
+  void heavyPiecesAreNotPutAtAnkleHeightWhereThereIsAChoice() {
+    BundleBuilder heavy = aBundle("heavy").load("L1", 1);
+    BundleBuilder light = aBundle("light").load("L1", 2);
+    for (int i = 1; i <= 4; i++) {
+      // Both are needed in turn, so that rehandling is the same whichever lies on top.
+      heavy.piece("W1", 2 * i, 1, 3.9);
+      light.piece("W1", 2 * i + 1, 1, 1);
+    }
+    Settings free = Settings.defaults().with(Setting.REHANDLE_PIECE, 0, "");
+    Board board = Boards.board(task(aSite().build(), free, heavy.build(), light.build()), SPOT);
+    StackCost best = new StackEvaluator(board, Waits.NONE).best(new int[] {0, 1}, 2, 0);
+    StackCost heavyOnTop = new StackEvaluator(board, Waits.FREE).inOrder(new int[] {1, 0}, 2, 0);
+    assertThat(best.order()).containsExactly(0, 1);
+    assertThat(heavyOnTop.pickMs()).isLessThan(best.pickMs());
   }
 }

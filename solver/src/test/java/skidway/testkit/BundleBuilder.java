@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import skidway.timber.Bundle;
+import skidway.timber.Moisture;
 import skidway.timber.PackedPiece;
 import skidway.timber.Piece;
 import skidway.timber.Section;
@@ -68,7 +69,7 @@ public final class BundleBuilder {
             length,
             new Section(0.2, 0.15, 1),
             TEST_WOOD,
-            0,
+            Moisture.of(0),
             OptionalDouble.empty());
     packed.add(new PackedPiece(piece, layer));
     return this;

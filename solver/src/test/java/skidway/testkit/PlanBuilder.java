@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import skidway.limits.Bearers;
 import skidway.plan.Effort;
 import skidway.plan.Plan;
 import skidway.plan.Search;
@@ -13,11 +15,14 @@ import skidway.plan.StepKind;
 import skidway.plan.Task;
 import skidway.plan.Unplaced;
 import skidway.rules.Rule;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
 import skidway.site.ChartRow;
 import skidway.site.MachineStand;
 import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
+import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
 
 /**
@@ -29,6 +34,7 @@ public final class PlanBuilder {
   private final List<Spot> waitingPlaces = new ArrayList<>();
   private final List<Unplaced> unplaced = new ArrayList<>();
   private Optional<List<Step>> givenSteps = Optional.empty();
+  private UnaryOperator<BearerRow> bearers = row -> row;
   private Effort effort = Effort.NONE;
 
   public static PlanBuilder aPlan() {
@@ -56,6 +62,12 @@ public final class PlanBuilder {
     return this;
   }
 
+  /** Changes the bearers that every step is told to lay. */
+  public PlanBuilder bearers(UnaryOperator<BearerRow> change) {
+    bearers = change;
+    return this;
+  }
+
   public PlanBuilder effort(Effort some) {
     effort = some;
     return this;
@@ -70,12 +82,27 @@ public final class PlanBuilder {
         new Search(0, 0, false),
         stacks,
         waitingPlaces,
-        givenSteps.orElseGet(() -> straightSteps(task)),
+        givenSteps.orElseGet(() -> straightSteps(task)).stream().map(this::withBearers).toList(),
         List.of(),
         unplaced,
         effort,
         List.of(),
         List.of());
+  }
+
+  private Step withBearers(Step s) {
+    return new Step(
+        s.number(),
+        s.kind(),
+        s.bundleId(),
+        s.fromId(),
+        s.toId(),
+        s.tier(),
+        s.standId(),
+        s.reachM(),
+        s.massKg(),
+        s.capacityKg(),
+        bearers.apply(s.bearers()));
   }
 
   private List<Step> straightSteps(Task task) {
@@ -138,7 +165,19 @@ public final class PlanBuilder {
         tier,
         stand.id(),
         reachM,
-        bundle.massKg(),
-        capacityKg);
+        bundle.mass().highKg(),
+        capacityKg,
+        to.kind() == SpotKind.RACK && kind != StepKind.SET_DOWN
+            ? BearerRow.NONE
+            : bearers(task).fewest(bundle.lengthM(), bundle.widthM(), 0));
+  }
+
+  private static Bearers bearers(Task task) {
+    Settings settings = task.settings();
+    return new Bearers(
+        settings.get(Setting.BEARER_WIDTH),
+        settings.get(Setting.BEARER_SPACING),
+        settings.get(Setting.BEARER_CLOSEST),
+        settings.get(Setting.BEARER_PROUD));
   }
 }

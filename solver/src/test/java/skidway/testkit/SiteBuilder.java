@@ -2,18 +2,21 @@ package skidway.testkit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import skidway.site.ChartRow;
 import skidway.site.Deck;
 import skidway.site.FloorOpening;
 import skidway.site.Footprint;
+import skidway.site.Joists;
 import skidway.site.KeepClear;
 import skidway.site.Lane;
 import skidway.site.Machine;
 import skidway.site.MachineStand;
 import skidway.site.OpenSide;
 import skidway.site.Outline;
+import skidway.site.OverheadLine;
 import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Spot;
@@ -54,6 +57,9 @@ public final class SiteBuilder {
   private final List<Deck> porches = new ArrayList<>();
   private double deckHeightM = 0.6;
   private double deckAllowedKpa = 2.4;
+  private Optional<Joists> joists = Optional.empty();
+  private OptionalDouble deckTotalKg = OptionalDouble.empty();
+  private final List<OverheadLine> overheadLines = new ArrayList<>();
   private List<FloorOpening> floorOpenings = List.of();
   private List<Yard> yards = List.of(new Yard("yard", Outline.box(5, 6, 30, 12), 70));
   private List<Lane> lanes = List.of();
@@ -107,6 +113,24 @@ public final class SiteBuilder {
     return this;
   }
 
+  /** All walls stand as high as this already. */
+  public SiteBuilder builtWalls(double metres) {
+    walls =
+        walls.stream()
+            .map(
+                w ->
+                    new Wall(
+                        w.id(),
+                        w.start(),
+                        w.end(),
+                        w.thicknessM(),
+                        w.starter(),
+                        w.openings(),
+                        metres))
+            .toList();
+    return this;
+  }
+
   /** Adds a second deck, as high and as strong as the first, without steps. */
   public SiteBuilder porch(String id, Outline outline) {
     porches.add(new Deck(id, outline, deckHeightM, deckAllowedKpa, List.of(), List.of()));
@@ -120,6 +144,21 @@ public final class SiteBuilder {
 
   public SiteBuilder deckAllowed(double kpa) {
     deckAllowedKpa = kpa;
+    return this;
+  }
+
+  public SiteBuilder joists(Joists some) {
+    joists = Optional.of(some);
+    return this;
+  }
+
+  public SiteBuilder deckTotal(double kg) {
+    deckTotalKg = OptionalDouble.of(kg);
+    return this;
+  }
+
+  public SiteBuilder overheadLine(OverheadLine line) {
+    overheadLines.add(line);
     return this;
   }
 
@@ -143,6 +182,14 @@ public final class SiteBuilder {
     return this;
   }
 
+  /** An open trench or pit; a depth of NaN was not measured. */
+  public SiteBuilder excavation(String id, Outline outline, double marginM, double depthM) {
+    OptionalDouble depth =
+        Double.isNaN(depthM) ? OptionalDouble.empty() : OptionalDouble.of(depthM);
+    keepClears.add(new KeepClear(id, outline, marginM, "test", false, true, depth));
+    return this;
+  }
+
   public SiteBuilder machine(Machine some) {
     machine = some;
     return this;
@@ -161,7 +208,9 @@ public final class SiteBuilder {
             deckHeightM,
             deckAllowedKpa,
             floorOpenings,
-            List.of(new Steps("steps", new Point(14.5, 15.0), new Point(14.5, 16.3), 1.0)));
+            List.of(new Steps("steps", new Point(14.5, 15.0), new Point(14.5, 16.3), 1.0)),
+            joists,
+            deckTotalKg);
     return new Site(
         "test site",
         Outline.box(0, 0, 40, 28),
@@ -173,6 +222,7 @@ public final class SiteBuilder {
         lanes,
         keepClears,
         List.of(new TruckStand("truck", new Footprint(new Point(18, 2), 0, 12, 2.6))),
+        overheadLines,
         machine,
         spots);
   }

@@ -2,7 +2,6 @@ package skidway.timber;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,7 +18,11 @@ class SpeciesTableTest {
   })
   void holdsTheHandbookValues(String name, double basic, double shrinkagePct) {
     assertThat(SpeciesTable.find(name))
-        .contains(new Species(name, basic, OptionalDouble.of(shrinkagePct)));
+        .hasValueSatisfying(
+            species -> {
+              assertThat(species.gravity()).isEqualTo(SpecificGravity.basic(basic));
+              assertThat(species.volumetricShrinkagePct()).hasValue(shrinkagePct);
+            });
   }
 
   @ParameterizedTest
@@ -45,7 +48,8 @@ class SpeciesTableTest {
   @Test
   void takesWhiteSpruceFromOneTable() {
     assertThat(SpeciesTable.find("white spruce"))
-        .contains(new Species("white spruce", 0.37, OptionalDouble.empty()));
+        .hasValueSatisfying(
+            species -> assertThat(species.gravity()).isEqualTo(SpecificGravity.basic(0.37)));
   }
 
   @Test
@@ -57,7 +61,7 @@ class SpeciesTableTest {
             name -> {
               Species species = SpeciesTable.find(name).orElseThrow();
               assertThat(species.name()).isEqualTo(name);
-              assertThat(species.basicSpecificGravity()).isBetween(0.25, 0.65);
+              assertThat(species.gravity().value()).isBetween(0.25, 0.65);
               assertThat(species.volumetricShrinkagePct().orElse(10)).isBetween(5.0, 18.0);
             });
   }

@@ -1,0 +1,59 @@
+package skidway.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import skidway.rules.Setting;
+import skidway.timber.Bundle;
+import skidway.timber.PackedPiece;
+
+/** Finds how high up each piece lies, and the crew time lost where that is too low or too high. */
+final class Picking {
+  /** Of a piece on end in a rack: as good as it gets (NIOSH 94-110, rev. 9/2021, p. 9). */
+  private static final double KNUCKLE_CM = 75;
+
+  private static final double HIGHEST_CM = 175;
+  private static final double PER_CM = 0.003;
+
+  private final Scene scene;
+  private final Team team;
+  private final List<Pick> picks = new ArrayList<>();
+
+  Picking(Scene scene) {
+    this.scene = scene;
+    this.team = new Team(scene);
+    scene.standings().forEach(this::add);
+  }
+
+  List<Pick> picks() {
+    return List.copyOf(picks);
+  }
+
+  double personS() {
+    return picks.stream().filter(pick -> !pick.upright()).mapToDouble(this::personS).sum();
+  }
+
+  private void add(Standing standing) {
+    double beneathM = 0;
+    for (Bundle bundle : standing.bundles()) {
+      double undersideM = beneathM + scene.setting(Setting.BEARER_HEIGHT);
+      int layers = bundle.packed().stream().mapToInt(PackedPiece::layer).max().orElse(1);
+      for (PackedPiece packed : bundle.packed()) {
+        double layM = undersideM + (packed.layer() - 0.5) * bundle.heightM() / layers;
+        double heightM = standing.rack() ? KNUCKLE_CM / 100 : layM;
+        picks.add(new Pick(packed.piece(), standing.id(), heightM, standing.rack()));
+      }
+      beneathM = undersideM + bundle.heightM();
+    }
+  }
+
+  private double personS(Pick pick) {
+    return team.people(pick.piece()) * scene.setting(Setting.PICK_TIME) * lost(pick.heightM());
+  }
+
+  /** The share of a person's strength that is lost at a height, to the micrometre. */
+  private static double lost(double heightM) {
+    double heightCm = Math.round(heightM * 1e6) / 1e4;
+    boolean outOfReach = heightCm < 0 || heightCm > HIGHEST_CM;
+    return outOfReach ? 1 : PER_CM * Math.abs(heightCm - KNUCKLE_CM);
+  }
+}
