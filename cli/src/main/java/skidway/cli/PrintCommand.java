@@ -22,7 +22,8 @@ import skidway.sheet.StackMap;
     versionProvider = Version.class,
     name = "print",
     description = {
-      "Writes stack map, unloading sheet, shopping list and placards as one page.",
+      "Writes stack map, unloading sheet, shopping list, pull list and placards as one page,",
+      "and the pull list as a table for spreadsheets (out/pull.csv).",
       "Of the newest plan, or of the one named, into the job's out folder. The page needs no",
       "network and opens on a phone."
     })
@@ -61,8 +62,11 @@ final class PrintCommand implements Callable<Integer> {
             chosen.job().folder(),
             "packet-" + stem + ".html",
             Packet.html(task, plan, fingerprint, audit));
+    Path pulls =
+        OutFiles.write(chosen.job().folder(), "pull.csv", PullCsv.text(task, plan, fingerprint));
     screen.result("Map alone: %s", map);
-    screen.result("Map, unloading sheet, shopping list and placards: %s", packet);
+    screen.result("Map, unloading sheet, shopping list, pull list and placards: %s", packet);
+    screen.result("Pull list for a spreadsheet: %s", pulls);
     if (!Packet.brokenRules(audit).isEmpty()) {
       screen.say("The audit finds broken rules in this plan; the packet says so.");
     }

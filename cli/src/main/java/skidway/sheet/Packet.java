@@ -7,10 +7,10 @@ import skidway.plan.Task;
 import skidway.rules.Rule;
 
 /**
- * Writes everything the unloading crew holds as one page: the stack map, what to heed before the
- * first lift, the unloading sheet, what to have on site, what is left to people, the figures behind
- * it all, and a placard for each deck and yard. The page needs no network and runs nothing, so it
- * opens from a phone's file store and prints on A4 or Letter.
+ * Writes everything the crew holds as one page: the stack map, what to heed before the first lift,
+ * the unloading sheet, what to have on site, what is left to people, the figures behind it all, the
+ * pull list, and a placard for each deck and yard. The page needs no network and runs nothing, so
+ * it opens from a phone's file store and prints on A4 or Letter.
  */
 public final class Packet {
   private Packet() {}
@@ -42,6 +42,7 @@ public final class Packet {
     HoursTable.write(page, task, plan, head);
     MarginsTable.write(page, task, audit.margins(), head);
     SettingsTable.write(page, task, head);
+    PullSection.write(page, task, plan, head);
     Placards.write(page, task, Placard.of(task, plan, audit), head);
     page.close().line();
     page.leaf("footer", head.words() + ". Full fingerprint of this plan: " + fingerprint);

@@ -25,6 +25,7 @@ final class PageTop {
     way(page, "#stacks", "Stacks");
     way(page, "#hours", "Hours");
     way(page, "#limits", "Limits");
+    way(page, "#pull", "Pull list");
     way(page, "#placards", "Placards");
     page.close().line();
     facts(page, task, plan);

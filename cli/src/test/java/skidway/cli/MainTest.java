@@ -61,6 +61,7 @@ class MainTest {
     assertThat(print.code()).isEqualTo(ExitCode.FINE);
     assertThat(job.resolve("out/packet-001.html")).content().startsWith("<!DOCTYPE html>");
     assertThat(job.resolve("out/map-001.svg")).exists();
+    assertThat(job.resolve("out/pull.csv")).content().startsWith("turn,wall,course,");
   }
 
   @Test

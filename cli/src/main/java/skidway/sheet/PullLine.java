@@ -1,0 +1,54 @@
+package skidway.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import skidway.erection.Placement;
+import skidway.site.Spot;
+import skidway.site.SpotKind;
+import skidway.timber.Bundle;
+import skidway.timber.Piece;
+
+/**
+ * One piece of the pull list: where it lies, who takes it and what lies over it.
+ *
+ * @param turn 1 is pulled first
+ * @param bundle it comes in
+ * @param layer of the bundle it lies in, 1 is the lowest
+ * @param spot where its bundle stands, unless the plan has no spot for it
+ * @param tier of its bundle, 1 is the lowest; 0 in a rack and without a spot
+ * @param people who carry it together
+ * @param device whether it may be too heavy for the largest team
+ * @param over what lies over it in higher tiers when its turn comes, the highest tier first
+ */
+public record PullLine(
+    int turn,
+    Placement placement,
+    Bundle bundle,
+    int layer,
+    Optional<Spot> spot,
+    int tier,
+    int people,
+    boolean device,
+    List<Over> over) {
+
+  /** A piece that is in the way, and the bundle it lies in. */
+  public record Over(String mark, String bundleId) {}
+
+  public PullLine {
+    over = List.copyOf(over);
+  }
+
+  public Piece piece() {
+    return placement.piece();
+  }
+
+  /** The spot's code, or that there is none. */
+  public String place() {
+    return spot.map(Spot::id).orElse("no spot");
+  }
+
+  /** Whether it stands on end. */
+  public boolean rack() {
+    return spot.filter(s -> s.kind() == SpotKind.RACK).isPresent();
+  }
+}

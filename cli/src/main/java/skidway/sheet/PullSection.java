@@ -1,0 +1,125 @@
+package skidway.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import skidway.plan.Plan;
+import skidway.plan.Task;
+import skidway.site.Wall;
+
+/** Writes the pull list: one row a piece, in the order in which they are laid, wall by wall. */
+final class PullSection {
+  private record Group(Wall wall, int course) {}
+
+  private final Markup page;
+  private final Task task;
+
+  private PullSection(Markup page, Task task) {
+    this.page = page;
+    this.task = task;
+  }
+
+  static void write(Markup page, Task task, Plan plan, RunningHead head) {
+    page.open("section", "id", "pull").leaf("h2", "Pull list");
+    List<PullLine> lines = PullList.of(task, plan);
+    PullSection section = new PullSection(page, task);
+    if (lines.isEmpty()) {
+      page.leaf("p", "The packing list names no piece.");
+    } else {
+      section.lead();
+      section.table(lines, head);
+    }
+    page.close().line();
+  }
+
+  private void lead() {
+    Team team = new Team(task.settings());
+    page.open("ul", "class", "lead");
+    page.leaf(
+        "li",
+        "Rehandle first: these lie over the piece in higher tiers and are needed later. Once they"
+            + " are laid aside in order within reach, later lines that name them need no more work.");
+    page.leaf(
+        "li",
+        "People: for what the piece likely weighs; no number of people is safe for everybody. Take"
+            + " more where the way is narrow, high or slippery. Device: at its heaviest it is more"
+            + " than "
+            + team.mostPeople()
+            + " people lift together ("
+            + task.figures().mass(team.mostKg())
+            + "). Local codes go before this list.");
+    page.close();
+  }
+
+  private void table(List<PullLine> lines, RunningHead head) {
+    SheetTable table =
+        SheetTable.open(
+            page,
+            head,
+            "pulls",
+            "Turn",
+            "Piece",
+            "Spot",
+            "Tier",
+            "Layer from below",
+            "Bundle",
+            "Weighs at most",
+            "People",
+            "Rehandle first");
+    Optional<Group> under = Optional.empty();
+    for (PullLine line : lines) {
+      Group group = group(line);
+      if (!under.equals(Optional.of(group))) {
+        heading(table.group(), group, lines);
+        under = Optional.of(group);
+      }
+      row(table, line);
+    }
+    table.end();
+  }
+
+  private static Group group(PullLine line) {
+    return new Group(line.placement().wall(), line.piece().course());
+  }
+
+  private void heading(SheetTable table, Group group, List<PullLine> lines) {
+    List<PullLine> here = lines.stream().filter(line -> group(line).equals(group)).toList();
+    double footM = here.get(0).placement().bottomM();
+    table.openHeading("wall");
+    page.leaf("span", "Wall " + group.wall().id() + ", course " + group.course(), "class", "name");
+    String count = here.size() == 1 ? "1 piece" : here.size() + " pieces";
+    String height =
+        footM > 0 ? ", lower face " + task.figures().length(footM) + " up" : ", at the foot";
+    page.leaf("span", count + height, "class", "about");
+    table.close().close();
+    page.line();
+  }
+
+  private void row(SheetTable table, PullLine line) {
+    table.openRow(line.over().isEmpty() ? "pull" : "pull under");
+    Markup turn = table.openCell("turn");
+    turn.leaf("span", "", "class", "box").leaf("b", Integer.toString(line.turn())).close();
+    Markup name = table.openName("piece").text(line.piece().mark());
+    name.leaf("small", task.figures().length(line.piece().lengthM())).close();
+    Markup spot = table.openCell("spot");
+    spot.leaf("span", line.place(), "class", line.spot().isEmpty() ? "plate waiting" : "plate");
+    spot.close();
+    table.cell("tier-of", tier(line));
+    int layers = line.bundle().packed().stream().mapToInt(p -> p.layer()).max().orElse(1);
+    table.cell("layer", line.layer() + " of " + layers);
+    table.cell("of-bundle", line.bundle().id());
+    table.cell("mass", task.figures().mass(line.piece().mass().highKg()));
+    Markup people = table.openCell("people");
+    people.leaf("b", line.device() ? "device" : Integer.toString(line.people())).close();
+    Markup over = table.openCell("over");
+    if (!line.over().isEmpty()) {
+      over.leaf("span", RehandleWords.of(line.over()), "class", "heed");
+    }
+    over.close();
+    table.close();
+    page.line();
+  }
+
+  private static String tier(PullLine line) {
+    return line.rack() ? "on end" : line.tier() == 0 ? "-" : Integer.toString(line.tier());
+  }
+}

@@ -1,0 +1,41 @@
+package skidway.sheet;
+
+import skidway.limits.TeamLift;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
+import skidway.timber.Piece;
+
+/** Tells how many people take a piece, by the settings of the job. */
+final class Team {
+  private static final double ROUNDING = 1e-9;
+
+  private final TeamLift lift;
+
+  Team(Settings settings) {
+    lift =
+        new TeamLift(
+            settings.get(Setting.LIFT_PER_PERSON),
+            settings.get(Setting.TEAM_OF_TWO),
+            settings.get(Setting.TEAM_OF_THREE),
+            (int) settings.get(Setting.TEAM_MOST),
+            settings.get(Setting.ONE_PERSON_LENGTH));
+  }
+
+  /** For what it likely weighs. */
+  int people(Piece piece) {
+    return lift.people(piece.mass().likelyKg(), piece.lengthM());
+  }
+
+  /** Whether at its heaviest it is more than the largest team lifts. */
+  boolean needsDevice(Piece piece) {
+    return piece.mass().highKg() > lift.mostKg() * (1 + ROUNDING);
+  }
+
+  int mostPeople() {
+    return lift.mostPeople();
+  }
+
+  double mostKg() {
+    return lift.mostKg();
+  }
+}
