@@ -22,7 +22,7 @@ import skidway.sheet.StackMap;
     versionProvider = Version.class,
     name = "print",
     description = {
-      "Writes stack map, unloading sheet, shopping list, pull list and placards as one page,",
+      "Writes stack map, unloading sheet, shopping list, pull list, signs and placards as one page,",
       "and the pull list as a table for spreadsheets (out/pull.csv).",
       "Of the newest plan, or of the one named, into the job's out folder. The page needs no",
       "network and opens on a phone."
@@ -65,7 +65,7 @@ final class PrintCommand implements Callable<Integer> {
     Path pulls =
         OutFiles.write(chosen.job().folder(), "pull.csv", PullCsv.text(task, plan, fingerprint));
     screen.result("Map alone: %s", map);
-    screen.result("Map, unloading sheet, shopping list, pull list and placards: %s", packet);
+    screen.result("Map, unloading sheet, shopping list, pull list, signs and placards: %s", packet);
     screen.result("Pull list for a spreadsheet: %s", pulls);
     if (!Packet.brokenRules(audit).isEmpty()) {
       screen.say("The audit finds broken rules in this plan; the packet says so.");

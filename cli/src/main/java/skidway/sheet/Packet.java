@@ -9,8 +9,8 @@ import skidway.rules.Rule;
 /**
  * Writes everything the crew holds as one page: the stack map, what to heed before the first lift,
  * the unloading sheet, what to have on site, what is left to people, the figures behind it all, the
- * pull list, and a placard for each deck and yard. The page needs no network and runs nothing, so
- * it opens from a phone's file store and prints on A4 or Letter.
+ * pull list, a sign for each stack, and a placard for each deck and yard. The page needs no network
+ * and runs nothing, so it opens from a phone's file store and prints on A4 or Letter.
  */
 public final class Packet {
   private Packet() {}
@@ -43,6 +43,7 @@ public final class Packet {
     MarginsTable.write(page, task, audit.margins(), head);
     SettingsTable.write(page, task, head);
     PullSection.write(page, task, plan, head);
+    StackSigns.write(page, task, plan, audit.stackMargins(), head);
     Placards.write(page, task, Placard.of(task, plan, audit), head);
     page.close().line();
     page.leaf("footer", head.words() + ". Full fingerprint of this plan: " + fingerprint);

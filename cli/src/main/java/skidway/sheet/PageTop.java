@@ -26,6 +26,7 @@ final class PageTop {
     way(page, "#hours", "Hours");
     way(page, "#limits", "Limits");
     way(page, "#pull", "Pull list");
+    way(page, "#signs", "Signs");
     way(page, "#placards", "Placards");
     page.close().line();
     facts(page, task, plan);

@@ -1,10 +1,8 @@
 package skidway.sheet;
 
 import java.util.List;
-import java.util.Optional;
 import skidway.plan.Margin;
 import skidway.plan.Task;
-import skidway.site.Zone;
 
 /** Writes what stands where when all is unloaded: each spot with its tiers, mass and load below. */
 final class StacksTable {
@@ -57,22 +55,12 @@ final class StacksTable {
   }
 
   private static void below(SheetTable table, Task task, StackView stack, List<Margin> margins) {
-    Optional<Zone> zone = task.site().zone(stack.spot().zoneId());
-    Optional<MarginWords> load =
-        zone.flatMap(z -> load(z, stack, margins)).map(m -> new MarginWords(m, task.figures()));
-    boolean over = load.filter(MarginWords::broken).isPresent();
-    Markup cell = table.openCell(over ? "figure bad" : "figure");
-    cell.text(load.map(MarginWords::value).orElse("not checked") + " / ");
-    cell.text(zone.map(z -> task.figures().pressure(z.allowedKpa())).orElse("unknown"));
-    if (over) {
+    LoadBelow load = LoadBelow.of(task, stack, margins);
+    Markup cell = table.openCell(load.tooMuch() ? "figure bad" : "figure");
+    cell.text(load.planned() + " / " + load.allowed());
+    if (load.tooMuch()) {
       cell.text(" ").leaf("strong", "too much");
     }
     cell.close();
-  }
-
-  private static Optional<Margin> load(Zone zone, StackView stack, List<Margin> margins) {
-    return margins.stream()
-        .filter(m -> m.rule() == Placard.loadRule(zone) && m.where().equals(stack.spot().id()))
-        .findFirst();
   }
 }

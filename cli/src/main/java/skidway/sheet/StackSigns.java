@@ -1,0 +1,128 @@
+package skidway.sheet;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import skidway.plan.Margin;
+import skidway.plan.Plan;
+import skidway.plan.StepKind;
+import skidway.plan.Task;
+import skidway.timber.Piece;
+
+/**
+ * Writes a sign for each stack, on a printed page of its own, to be put up at the stack and read
+ * from several metres: its code, what lies in it from the top, and what to take first.
+ */
+final class StackSigns {
+  private static final int FIRST_PIECES = 3;
+  private static final double CODE_WIDTH_MM = 172;
+
+  private final Markup page;
+  private final Task task;
+  private final Plan plan;
+  private final Map<String, List<PullLine>> pulls;
+
+  private StackSigns(Markup page, Task task, Plan plan) {
+    this.page = page;
+    this.task = task;
+    this.plan = plan;
+    this.pulls =
+        PullList.of(task, plan).stream().collect(Collectors.groupingBy(l -> l.bundle().id()));
+  }
+
+  /**
+   * @param margins what an audit found for each stack
+   */
+  static void write(Markup page, Task task, Plan plan, List<Margin> margins, RunningHead head) {
+    page.open("section", "id", "signs").leaf("h2", "Stack signs").line();
+    StackSigns signs = new StackSigns(page, task, plan);
+    StackView.of(task, plan).stream()
+        .filter(stack -> !stack.tiers().isEmpty())
+        .forEach(stack -> signs.sign(stack, margins, head));
+    page.close().line();
+  }
+
+  private void sign(StackView stack, List<Margin> margins, RunningHead head) {
+    page.open("article", "class", "stack-sign", "style", sizes(stack));
+    page.leaf("h3", stack.spot().id());
+    page.open("div", "class", "totals");
+    total(stack.rack() ? "whole rack, at most" : "whole stack, at most", mass(stack.massKg()));
+    String side = Compass.name(stack.spot().towardsOpenSide(), task.site().northDeg());
+    total("take from the", side);
+    LoadBelow load = LoadBelow.of(task, stack, margins);
+    String much = load.tooMuch() ? "! too much: " : "";
+    total("load below / allowed", much + load.planned() + " / " + load.allowed());
+    page.close();
+    page.open("ol", "class", stack.rack() ? "on-end" : "piled");
+    List<Tier> tiers = stack.rack() ? stack.tiers() : stack.fromTheTop();
+    for (int i = 0; i < tiers.size(); i++) {
+      tier(tiers.get(i), stack.rack() ? "on end" : "tier " + (tiers.size() - i));
+    }
+    page.close();
+    page.open("p", "class", "under").leaf("b", "Bearers under it: ").text(bearers(stack)).close();
+    page.leaf("p", caution(stack), "class", "order");
+    page.leaf(
+        "p",
+        "Weights are the most to expect. The floor's designer, whoever answers for the ground, and"
+            + " local codes go before this sign.");
+    page.leaf("p", head.words(), "class", "of").close().line();
+  }
+
+  private void total(String what, String value) {
+    page.open("p").leaf("strong", value).text(" ").leaf("span", what).close();
+  }
+
+  private void tier(Tier tier, String level) {
+    page.open("li").leaf("span", level, "class", "level");
+    page.open("div").leaf("b", tier.bundleId(), "class", "id").text(" ");
+    page.leaf("span", tier.bundle().isEmpty() ? "not known" : mass(tier.massKg()), "class", "mass");
+    tier.bundle()
+        .ifPresent(b -> page.leaf("p", InsideWords.of(inOrder(b.id())), "class", "inside"));
+    List<PullLine> first = pulls.getOrDefault(tier.bundleId(), List.of());
+    if (!first.isEmpty()) {
+      page.open("p", "class", "first").text("Take first: ");
+      page.leaf(
+          "b",
+          first.stream()
+              .limit(FIRST_PIECES)
+              .map(line -> line.piece().mark())
+              .collect(Collectors.joining(", ")));
+      page.close();
+    }
+    page.close().close().line();
+  }
+
+  private List<Piece> inOrder(String bundleId) {
+    return pulls.getOrDefault(bundleId, List.of()).stream().map(PullLine::piece).toList();
+  }
+
+  private String bearers(StackView stack) {
+    return plan.steps().stream()
+        .filter(s -> s.kind() != StepKind.SET_DOWN && s.toId().equals(stack.spot().id()))
+        .filter(s -> s.tier() <= 1)
+        .findFirst()
+        .map(s -> String.join(", ", StepRow.bearers(s.bearers(), stack.rack(), task.figures())))
+        .orElse("as the site lead says");
+  }
+
+  private static String caution(StackView stack) {
+    return stack.rack()
+        ? "Bands are under tension: cut them standing to the side. Tie what stays before taking one"
+            + " out."
+        : "Bands are under tension: cut them standing to the side. Take nothing from below: what lies"
+            + " over it comes off first.";
+  }
+
+  private String mass(double kg) {
+    return task.figures().mass(kg);
+  }
+
+  /** What the style sheet goes by: the more tiers, the smaller all must be to fit one page. */
+  private static String sizes(StackView stack) {
+    int tiers = Math.max(1, stack.tiers().size());
+    double highestMm = Math.max(26, Math.min(92, 180.0 / tiers));
+    double widthOfOneMm = Lettering.widthMm(stack.spot().id(), 1, true);
+    double codeMm = Math.max(9, Math.min(highestMm, CODE_WIDTH_MM / widthOfOneMm));
+    return "--tiers:" + tiers + ";--code:" + Numbers.of(codeMm) + "mm";
+  }
+}
