@@ -45,7 +45,7 @@ final class DemoCommand implements Callable<Integer> {
     screen.result("");
     int audit = AuditCommand.audit(screen, house);
     screen.result("");
-    int print = PrintCommand.print(screen, house, null);
+    int print = PrintCommand.print(screen, house);
     return Math.max(Math.max(check, stage), Math.max(audit, print));
   }
 }

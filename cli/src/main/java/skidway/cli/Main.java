@@ -23,7 +23,7 @@ import skidway.staging.StopButton;
     footer = {
       "",
       "Exit codes: 0 fine; 1 done, but a rule is broken or a bundle has no spot; 2 bad usage or",
-      "input, nothing written; 3 a fault of ours."
+      "input, nothing written; 3 a fault of ours. Of read-tag: 1 the tag is outdated; 2 no tag."
     },
     sortOptions = false)
 public final class Main {
@@ -49,6 +49,7 @@ public final class Main {
             .addSubcommand(new StageCommand(screen, stop))
             .addSubcommand(new AuditCommand(screen))
             .addSubcommand(new PrintCommand(screen))
+            .addSubcommand(new ReadTagCommand(screen))
             .addSubcommand(new RulesCommand(screen))
             .addSubcommand(new DemoCommand(screen, stop))
             .addSubcommand(new CommandLine.HelpCommand())

@@ -1,9 +1,11 @@
 package skidway.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import skidway.audit.Audit;
@@ -16,7 +18,7 @@ import skidway.sheet.Packet;
 import skidway.sheet.Paper;
 import skidway.sheet.StackMap;
 
-/** Writes the map and the page for the crew. */
+/** Writes the map, the page for the crew and the tags. */
 @Command(
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
@@ -24,8 +26,9 @@ import skidway.sheet.StackMap;
     description = {
       "Writes stack map, unloading sheet, shopping list, pull list, signs and placards as one page,",
       "and the pull list as a table for spreadsheets (out/pull.csv).",
-      "Of the newest plan, or of the one named, into the job's out folder. The page needs no",
-      "network and opens on a phone."
+      "Tags for both ends of every bundle are a page of their own. Of the newest plan, or",
+      "of the one named, into the job's out folder. The pages need no network and open on",
+      "a phone."
     })
 final class PrintCommand implements Callable<Integer> {
   private final Screen screen;
@@ -36,21 +39,32 @@ final class PrintCommand implements Callable<Integer> {
   @Option(names = "--plan", paramLabel = "FILE", description = "the plan to print")
   private @Nullable Path file;
 
+  @Mixin private TagOptions tags = new TagOptions();
+
   PrintCommand(Screen screen) {
     this.screen = screen;
   }
 
   @Override
   public Integer call() {
-    return print(screen, folder, file);
+    return print(screen, ChosenPlan.of(screen, folder, file), tags);
   }
 
-  static int print(Screen screen, Path folder, @Nullable Path file) {
-    ChosenPlan chosen = ChosenPlan.of(screen, folder, file);
+  static int print(Screen screen, Path folder) {
+    return print(screen, ChosenPlan.of(screen, folder, null), new TagOptions());
+  }
+
+  private static int print(Screen screen, ChosenPlan chosen, TagOptions options) {
+    TagPrinter tags = new TagPrinter(screen, chosen, options);
     Task task = chosen.job().task();
     Plan plan = chosen.plan();
     String fingerprint = PlanFiles.fingerprint(chosen.file());
     AuditReport audit = Audit.of(task, plan);
+    List<String> broken = Packet.brokenRules(audit);
+    if (options.onlyChanged()) {
+      tags.writeChanged(broken);
+      return code(screen, broken, audit);
+    }
     String stem = chosen.file().getFileName().toString().replaceFirst("\\.json$", "");
     Path map =
         OutFiles.write(
@@ -67,8 +81,13 @@ final class PrintCommand implements Callable<Integer> {
     screen.result("Map alone: %s", map);
     screen.result("Map, unloading sheet, shopping list, pull list, signs and placards: %s", packet);
     screen.result("Pull list for a spreadsheet: %s", pulls);
-    if (!Packet.brokenRules(audit).isEmpty()) {
-      screen.say("The audit finds broken rules in this plan; the packet says so.");
+    tags.writeAll(broken);
+    return code(screen, broken, audit);
+  }
+
+  private static int code(Screen screen, List<String> broken, AuditReport audit) {
+    if (!broken.isEmpty()) {
+      screen.say("The audit finds broken rules in this plan; the pages say so.");
     }
     return audit.clean() ? ExitCode.FINE : ExitCode.BROKEN_RULE;
   }

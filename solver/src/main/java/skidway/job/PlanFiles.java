@@ -45,6 +45,11 @@ public final class PlanFiles {
     }
   }
 
+  /** The plan file of a revision, if the job still has it. */
+  public static Optional<Path> ofRevision(Path folder, int revision) {
+    return Optional.of(file(plans(folder), revision)).filter(Files::isRegularFile);
+  }
+
   /** The revision that the next plan of a job has. */
   public static int nextRevision(Path folder) {
     return newest(folder).map(PlanFiles::revision).orElse(0) + 1;

@@ -1,0 +1,70 @@
+package skidway.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import skidway.job.OutFiles;
+import skidway.job.PlanFiles;
+import skidway.plan.Plan;
+import skidway.plan.Task;
+import skidway.sheet.TagChange;
+import skidway.sheet.TagChanges;
+import skidway.sheet.TagPage;
+import skidway.sheet.TagSheet;
+
+/** Writes the tags of a plan, all or those that have changed. */
+final class TagPrinter {
+  private final Screen screen;
+  private final ChosenPlan chosen;
+  private final TagOptions options;
+  private final TagSheet sheet;
+
+  TagPrinter(Screen screen, ChosenPlan chosen, TagOptions options) {
+    this.screen = screen;
+    this.chosen = chosen;
+    this.options = options;
+    this.sheet = options.sheet(chosen.job().task().figures().units());
+  }
+
+  void writeAll(List<String> broken) {
+    Task task = chosen.job().task();
+    String page =
+        TagPage.html(task, chosen.plan(), PlanFiles.fingerprint(chosen.file()), broken, sheet);
+    screen.result("Tags: %s", write("tags.html", page));
+  }
+
+  void writeChanged(List<String> broken) {
+    Task task = chosen.job().task();
+    Plan older = PlanFiles.read(since(options.since().orElseThrow()), task);
+    TagChanges changes = TagChanges.between(task, older, chosen.plan());
+    String fingerprint = PlanFiles.fingerprint(chosen.file());
+    String page = TagPage.html(chosen.plan(), fingerprint, changes, broken, sheet);
+    if (!changes.sameInputs()) {
+      screen.say("The job's files have changed since revision %d; what is inside", changes.since());
+      screen.say("bundles cannot be compared. With a new packing list print all tags.");
+    }
+    screen.result("Bundles with new tags: %d", changes.toPrint().size());
+    screen.result("Tags to take off, both ends: %d", changes.toTakeOff().size());
+    for (TagChange change : changes.toTakeOff()) {
+      screen.result(
+          "  %s: %s, now %s",
+          change.bundleId(),
+          change.was().orElseThrow().words(),
+          change.now().map(t -> t.place().words()).orElse("no longer delivered"));
+    }
+    screen.result("Changed tags: %s", write("tags-changed.html", page));
+  }
+
+  private Path since(int revision) {
+    return PlanFiles.ofRevision(chosen.job().folder(), revision)
+        .orElseThrow(
+            () ->
+                new BadUsage(
+                    "This job has no plan of revision "
+                        + revision
+                        + ". Way out: name one of those in its plans folder, or print all tags."));
+  }
+
+  private Path write(String name, String page) {
+    return OutFiles.write(chosen.job().folder(), name, page);
+  }
+}

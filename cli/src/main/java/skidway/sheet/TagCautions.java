@@ -1,0 +1,61 @@
+package skidway.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import skidway.plan.Plan;
+import skidway.plan.Step;
+import skidway.plan.StepKind;
+import skidway.plan.Task;
+import skidway.rules.Setting;
+
+/** Says what to heed when a bundle is lifted, and nothing where there is nothing to heed. */
+final class TagCautions {
+  /** From this share of the chart on, a bundle is called heavy (assumption). */
+  private static final double HEAVY = 0.8;
+
+  private final Task task;
+  private final Plan plan;
+  private final Map<String, StackView> stacks;
+
+  TagCautions(Task task, Plan plan) {
+    this.task = task;
+    this.plan = plan;
+    this.stacks =
+        StackView.of(task, plan).stream()
+            .collect(Collectors.toUnmodifiableMap(s -> s.spot().id(), s -> s, (a, b) -> a));
+  }
+
+  List<String> of(String bundleId) {
+    List<Step> steps = plan.steps().stream().filter(s -> s.bundleId().equals(bundleId)).toList();
+    List<String> all = new ArrayList<>();
+    for (Step step : steps) {
+      if (step.kind() == StepKind.SET_DOWN) {
+        all.add("Set down first at " + step.toId() + "; goes on later.");
+      } else if (topM(step) > task.settings().get(Setting.WEDGE_HEIGHT) + 1e-9) {
+        String height = task.figures().length(task.settings().get(Setting.WEDGE_HEIGHT));
+        all.add("Top above " + height + ": cross supports or wedges first.");
+      }
+    }
+    double share = steps.stream().mapToDouble(TagCautions::share).max().orElse(0);
+    if (share > 1 + 1e-9) {
+      all.add("Heavier than the machine's chart allows. Do not lift.");
+    } else if (share > HEAVY) {
+      // Rounded up: what is nearly all must not read as less.
+      long percent = (long) Math.ceil(share * 100 - 1e-9);
+      all.add(String.format(Locale.ROOT, "Heavy: takes %d %% of the machine's chart.", percent));
+    }
+    return all;
+  }
+
+  private double topM(Step step) {
+    StackView stack = stacks.get(step.toId());
+    return stack == null ? 0 : stack.heightM(step.tier(), task.settings());
+  }
+
+  private static double share(Step step) {
+    return step.capacityKg() > 0 ? step.massKg() / step.capacityKg() : Double.POSITIVE_INFINITY;
+  }
+}

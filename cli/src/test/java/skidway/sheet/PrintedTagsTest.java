@@ -1,0 +1,170 @@
+package skidway.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import skidway.plan.Plan;
+import skidway.plan.Task;
+
+/**
+ * Lets a browser draw a sheet of tags as a printer at 150 dpi would, and another reader than the
+ * one the codes come with read it. Skipped where Debian's {@code chromium} or {@code zbar-tools}
+ * are not installed.
+ */
+class PrintedTagsTest {
+  private static final double DPI = 150;
+  private static final double MM_PER_INCH = 25.4;
+  private static final Path NOWHERE = Path.of("");
+
+  @TempDir private Path dir = Path.of("");
+
+  private static Path program(String name) {
+    Optional<Path> found =
+        Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator, -1))
+            .map(folder -> Path.of(folder, name))
+            .filter(Files::isExecutable)
+            .findFirst();
+    assumeTrue(found.isPresent(), name + " is not installed; printed tags are not tried");
+    return found.orElse(NOWHERE);
+  }
+
+  private void run(File out, String... command) throws IOException, InterruptedException {
+    Process process =
+        new ProcessBuilder(command)
+            .redirectError(dir.resolve("errors.txt").toFile())
+            .redirectOutput(out)
+            .start();
+    boolean ended = process.waitFor(90, TimeUnit.SECONDS);
+    process.destroyForcibly();
+    assertThat(ended).as("%s ends", command[0]).isTrue();
+  }
+
+  private BufferedImage printed(TagSheet sheet) throws IOException, InterruptedException {
+    String chromium = program("chromium").toString();
+    Task task = SampleHouse.task();
+    Plan plan = SampleHouse.plan();
+    String html = TagPage.html(task, plan, "a1b2c3d4e5f60718", List.of(), sheet);
+    // The screen draws the same sheet with a gap around it; one sheet is enough.
+    String first = html.substring(0, html.indexOf("</section>")) + "</section></body></html>";
+    Path page = Files.writeString(dir.resolve("page.html"), first);
+    Path picture = dir.resolve("page.png");
+    int width = (int) Math.ceil(sheet.paper().widthMm() / MM_PER_INCH * 96) + 2;
+    int height = (int) Math.ceil(sheet.paper().heightMm() / MM_PER_INCH * 96) + 2;
+    run(
+        dir.resolve("talk.txt").toFile(),
+        chromium,
+        "--headless",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--hide-scrollbars",
+        "--user-data-dir=" + dir.resolve("profile"),
+        "--force-device-scale-factor=" + DPI / 96,
+        "--window-size=" + width + "," + height,
+        "--screenshot=" + picture,
+        page.toUri().toString());
+    assertThat(picture).exists();
+    return ImageIO.read(picture.toFile());
+  }
+
+  private List<TagText> read(BufferedImage image) throws IOException, InterruptedException {
+    Path picture = dir.resolve("seen.png");
+    ImageIO.write(image, "png", picture.toFile());
+    Path seen = dir.resolve("seen.txt");
+    run(seen.toFile(), program("zbarimg").toString(), "--quiet", "--raw", picture.toString());
+    String all = Files.readString(seen, StandardCharsets.UTF_8);
+    return Pattern.compile("Skidway 1\n.*?\ncheck \\w{5}", Pattern.DOTALL)
+        .matcher(all)
+        .results()
+        .map(r -> TagText.read(r.group()).orElseThrow())
+        .toList();
+  }
+
+  private static BufferedImage turned(BufferedImage image, double degrees) {
+    BufferedImage out = blank(image);
+    Graphics2D g = out.createGraphics();
+    g.setRenderingHint(
+        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+    g.rotate(Math.toRadians(degrees), image.getWidth() / 2.0, image.getHeight() / 2.0);
+    g.drawImage(image, 0, 0, null);
+    g.dispose();
+    return out;
+  }
+
+  /** A grey smear across every code of a sheet with four tags, as of a wet glove. */
+  private static BufferedImage smudged(BufferedImage image, TagSheet sheet) {
+    BufferedImage out = blank(image);
+    Graphics2D g = out.createGraphics();
+    g.drawImage(image, 0, 0, null);
+    g.setColor(new Color(120, 120, 120));
+    double mm = DPI / MM_PER_INCH;
+    for (int column = 0; column < sheet.columns(); column++) {
+      double right = TagSheet.MARGIN_MM + (column + 1) * sheet.tagWidthMm() - TagSheet.PADDING_MM;
+      for (int row = 0; row < sheet.rows(); row++) {
+        double middle = TagSheet.MARGIN_MM + (row + 0.5) * sheet.tagHeightMm();
+        int x = (int) ((right - 0.6 * sheet.qrMm()) * mm);
+        g.fillOval(x, (int) (middle * mm), (int) (9 * mm), (int) (5 * mm));
+      }
+    }
+    g.dispose();
+    return out;
+  }
+
+  private static BufferedImage blank(BufferedImage like) {
+    BufferedImage out =
+        new BufferedImage(like.getWidth(), like.getHeight(), BufferedImage.TYPE_BYTE_GRAY);
+    Graphics2D g = out.createGraphics();
+    g.setColor(Color.WHITE);
+    g.fillRect(0, 0, out.getWidth(), out.getHeight());
+    g.dispose();
+    return out;
+  }
+
+  private static void hasAll(List<TagText> seen, int count) {
+    assertThat(new TreeSet<>(seen.stream().map(TagText::written).toList())).hasSize(count);
+    assertThat(seen).allMatch(t -> t.revision() == 3 && t.fingerprint().equals("a1b2c3d4e5"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {2, 4, 8})
+  void allCodesOfASheetAreRead(int perPage) throws Exception {
+    program("zbarimg");
+    TagSheet sheet = new TagSheet(TagPaper.LETTER, perPage);
+    hasAll(read(printed(sheet)), perPage);
+  }
+
+  @Test
+  void codesOnACrookedSmudgedSheetAreRead() throws Exception {
+    program("zbarimg");
+    TagSheet sheet = new TagSheet(TagPaper.A4, 4);
+    BufferedImage image = printed(sheet);
+    hasAll(read(turned(image, 3)), 4);
+    BufferedImage smudged = smudged(image, sheet);
+    hasAll(read(smudged), 4);
+    hasAll(read(turned(smudged, 3)), 4);
+  }
+}
