@@ -23,7 +23,8 @@ import skidway.staging.StopButton;
     footer = {
       "",
       "Exit codes: 0 fine; 1 done, but a rule is broken or a bundle has no spot; 2 bad usage or",
-      "input, nothing written; 3 a fault of ours. Of read-tag: 1 the tag is outdated; 2 no tag."
+      "input, nothing written; 3 a fault of ours. Of read-tag: 1 the",
+      "tag is outdated; 2 it is no tag of the job."
     },
     sortOptions = false)
 public final class Main {

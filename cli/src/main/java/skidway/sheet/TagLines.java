@@ -51,7 +51,12 @@ final class TagLines {
 
   /** Two lines at most on the smallest tags, three on others; what does not fit is counted. */
   private String inside(Tag tag) {
-    String pieces = tag.pieces() == 1 ? "1 piece" : tag.pieces() + " pieces";
+    String pieces =
+        switch (tag.pieces()) {
+          case 0 -> "Pieces not listed";
+          case 1 -> "1 piece";
+          default -> tag.pieces() + " pieces";
+        };
     String need = tag.need().isEmpty() ? "" : tag.need() + ". ";
     double lines = sheet.perPage() < 8 ? 2.7 : tag.cautions().size() < 2 ? 1.8 : 0.98;
     double room = sheet.innerWidthMm() * lines;
