@@ -47,7 +47,10 @@ class PlacardTest {
   private static List<String> placards(AuditReport audit) throws Exception {
     String page = Packet.html(TASK, PLAN, "f", audit);
     Document document = SvgText.parse(page.substring(page.indexOf("<html")));
-    return SvgText.elements(document, "article").stream().map(Element::getTextContent).toList();
+    return SvgText.elements(document, "article").stream()
+        .filter(article -> article.getAttribute("class").contains("placard"))
+        .map(Element::getTextContent)
+        .toList();
   }
 
   @Test
