@@ -24,8 +24,8 @@ import skidway.sheet.StackMap;
     versionProvider = Version.class,
     name = "print",
     description = {
-      "Writes stack map, unloading sheet, shopping list, pull list, signs and placards as one page,",
-      "and the pull list as a table for spreadsheets (out/pull.csv).",
+      "Writes stack map, set-out, unloading sheet, shopping list, pull list, signs and placards as",
+      "one page, and the pull list as a table for spreadsheets (out/pull.csv).",
       "Tags for both ends of every bundle are a page of their own. Of the newest plan, or",
       "of the one named, into the job's out folder. The pages need no network and open on",
       "a phone."
@@ -79,7 +79,8 @@ final class PrintCommand implements Callable<Integer> {
     Path pulls =
         OutFiles.write(chosen.job().folder(), "pull.csv", PullCsv.text(task, plan, fingerprint));
     screen.result("Map alone: %s", map);
-    screen.result("Map, unloading sheet, shopping list, pull list, signs and placards: %s", packet);
+    screen.result(
+        "Map, set-out, unloading sheet, shopping list, pull list, signs and placards: %s", packet);
     screen.result("Pull list for a spreadsheet: %s", pulls);
     tags.writeAll(broken);
     return code(screen, broken, audit);

@@ -151,6 +151,14 @@ final class LegendSigns {
     Stands.diamond(drawing, box.centre());
   }
 
+  static void tapeCorner(Drawing drawing, Box box) {
+    PagePoint at = new PagePoint(box.x0() + 1.6, box.centre().y());
+    CornerLetters.ring(drawing, at);
+    Box tab = Box.around(new PagePoint(at.x() + 3.6, at.y()), 3.2, 3.2);
+    drawing.rect(tab, "fill", Palette.PAPER, "stroke", Palette.INK, "stroke-width", "0.35");
+    drawing.text("A", tab.centre(), CODE.in(Palette.INK));
+  }
+
   private static void plate(Drawing drawing, PagePoint at) {
     drawing.rect(Box.around(at, 5.4, 3.2), "rx", "0.5", "fill", Palette.INK);
     drawing.text("D3", at, CODE);

@@ -8,9 +8,10 @@ import skidway.rules.Rule;
 
 /**
  * Writes everything the crew holds as one page: the stack map, what to heed before the first lift,
- * the unloading sheet, what to have on site, what is left to people, the figures behind it all, the
- * pull list, a sign for each stack, and a placard for each deck and yard. The page needs no network
- * and runs nothing, so it opens from a phone's file store and prints on A4 or Letter.
+ * how the spots are set out, the unloading sheet, what to have on site, what is left to people, the
+ * figures behind it all, the pull list, a sign for each stack, and a placard for each deck and
+ * yard. The page needs no network and runs nothing, so it opens from a phone's file store and
+ * prints on A4 or Letter.
  */
 public final class Packet {
   private Packet() {}
@@ -34,6 +35,7 @@ public final class Packet {
     BrokenRules.write(page, brokenRules(audit));
     MapSection.write(page, StackMap.svg(task, plan, fingerprint, Paper.LYING));
     Cautions.write(page, task.site().machine());
+    SetOutSection.write(page, task, plan, head);
     UnloadingSheet.write(page, task, plan, head);
     ShoppingSection.write(page, task, plan, head);
     OpenMattersLists.write(page, OpenMatters.of(audit));

@@ -18,6 +18,7 @@ final class PageTop {
     page.open("nav", "aria-label", "parts of this page");
     way(page, "#map", "Map");
     way(page, "#heed", "Heed first");
+    way(page, "#set-out", "Set out");
     way(page, "#unload", "Unload");
     way(page, "#shop", "Have on site");
     way(page, "#settle", "Settle");

@@ -14,15 +14,23 @@ final class Scene {
   private final List<StackView> stacks;
   private final List<Spot> waiting;
   private final Codes codes;
+  private final CornerLetters cornerLetters;
   private final WallNames wallNames;
   private final Names names;
   private final List<PlacedCard> cards;
   private final Set<String> withoutCard = new TreeSet<>();
 
   /**
+   * @param corners that spots are set out from
    * @param inPanel codes of spots whose bundles are told in the panel
    */
-  Scene(Task task, Frame frame, List<StackView> stacks, List<Spot> waiting, Set<String> inPanel) {
+  Scene(
+      Task task,
+      Frame frame,
+      List<StackView> stacks,
+      List<Spot> waiting,
+      List<Reference> corners,
+      Set<String> inPanel) {
     this.task = task;
     this.frame = frame;
     this.stacks = stacks;
@@ -32,6 +40,7 @@ final class Scene {
     codes = new Codes(frame, labels);
     stacks.forEach(stack -> codes.placeOn(stack.spot(), false));
     waiting.forEach(spot -> codes.placeOn(spot, true));
+    cornerLetters = CornerLetters.place(corners, frame, labels);
     wallNames = WallNames.place(task.site().walls(), frame, labels);
     names = new Names(task, frame, labels);
     names.placeFirst();
@@ -67,6 +76,7 @@ final class Scene {
     Overhead.drawLines(drawing, task, frame);
     names.placed().forEach(label -> label.draw(drawing));
     wallNames.draw(drawing);
+    cornerLetters.draw(drawing);
     cards.forEach(card -> card.draw(drawing));
     codes.draw(drawing);
     drawing.close();

@@ -28,14 +28,15 @@ public final class StackMap {
     List<Spot> waiting = plan.waitingPlaces();
     String right = "Revision " + plan.revision();
     String under = "Stack map · plan " + Fingerprints.brief(fingerprint) + warning(plan);
-    return draw(task, paper, stacks, waiting, right, under);
+    List<Reference> corners = SetOut.of(task, plan).references();
+    return draw(task, paper, stacks, waiting, corners, right, under);
   }
 
   /** The site without a plan, with the spots given by the people there. */
   public static String siteOnly(Task task, Paper paper) {
     List<StackView> stacks =
         task.site().spots().stream().map(s -> new StackView(s, List.of())).toList();
-    return draw(task, paper, stacks, List.of(), "Site", "Site before any plan");
+    return draw(task, paper, stacks, List.of(), List.of(), "Site", "Site before any plan");
   }
 
   private static String draw(
@@ -43,6 +44,7 @@ public final class StackMap {
       Paper paper,
       List<StackView> stacks,
       List<Spot> waiting,
+      List<Reference> corners,
       String right,
       String under) {
     List<Spot> spots = new ArrayList<>(stacks.stream().map(StackView::spot).toList());
@@ -51,8 +53,9 @@ public final class StackMap {
     Set<String> inPanel = new TreeSet<>();
     while (true) {
       MapLayout layout =
-          MapLayout.choose(paper, extent, panel(task, stacks, !waiting.isEmpty(), inPanel));
-      Scene scene = new Scene(task, layout.frame(), stacks, waiting, inPanel);
+          MapLayout.choose(
+              paper, extent, panel(task, stacks, !waiting.isEmpty(), !corners.isEmpty(), inPanel));
+      Scene scene = new Scene(task, layout.frame(), stacks, waiting, corners, inPanel);
       if (inPanel.addAll(scene.withoutCard())) {
         continue;
       }
@@ -73,12 +76,15 @@ public final class StackMap {
   }
 
   private static Function<Scale, Panel> panel(
-      Task task, List<StackView> stacks, boolean waiting, Set<String> inPanel) {
+      Task task, List<StackView> stacks, boolean waiting, boolean corners, Set<String> inPanel) {
     Set<String> told = Set.copyOf(inPanel);
     return scale -> {
       List<PanelItem> items = new ArrayList<>();
       items.add(new ScaleBar(scale, task.figures().units(), task.site().northDeg()));
       items.addAll(Legend.of(task, stacks, waiting));
+      if (corners) {
+        items.add(LegendEntry.of("corner to tape from, see set-out", LegendSigns::tapeCorner));
+      }
       for (StackView stack : stacks) {
         if (told.contains(stack.spot().id())) {
           items.add(new TierLines(stack, task.figures()));

@@ -1,0 +1,89 @@
+package skidway.sheet;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import skidway.site.Point;
+import skidway.site.Wall;
+
+/**
+ * A point marked by two tapes: it is where they meet on the left of the way from the first
+ * reference to the second. On the other side they meet a second time.
+ */
+record TapeFix(Point corner, Reference first, Reference second) {
+  /** Flatter than this, half an inch on a tape is more than an inch on the ground. */
+  private static final double LEAST_DEG = 30;
+
+  /** Nearer to the line through both, the two places where the tapes meet are easily confused. */
+  private static final double LEAST_OFF_LINE_M = 0.3;
+
+  /** A metre of tape more is as bad as so many degrees further from square. */
+  private static final double DEG_PER_METRE = 2;
+
+  /** The best two references for a corner, unless all would cut badly. */
+  static Optional<TapeFix> best(Point corner, List<Reference> references) {
+    return all(corner, references)
+        .filter(TapeFix::good)
+        .min(Comparator.comparingDouble(TapeFix::cost));
+  }
+
+  private static Stream<TapeFix> all(Point corner, List<Reference> references) {
+    return IntStream.range(0, references.size())
+        .boxed()
+        .flatMap(
+            i ->
+                IntStream.range(0, i)
+                    .mapToObj(j -> leftOf(corner, references.get(j), references.get(i))));
+  }
+
+  private static TapeFix leftOf(Point corner, Reference a, Reference b) {
+    TapeFix fix = new TapeFix(corner, a, b);
+    return fix.leftM() >= 0 ? fix : new TapeFix(corner, b, a);
+  }
+
+  boolean good() {
+    return angleDeg() >= LEAST_DEG && angleDeg() <= 180 - LEAST_DEG && leftM() >= LEAST_OFF_LINE_M;
+  }
+
+  double firstM() {
+    return first.at().distanceTo(corner);
+  }
+
+  double secondM() {
+    return second.at().distanceTo(corner);
+  }
+
+  /** Between the tapes, where they meet. */
+  double angleDeg() {
+    Point a = first.at().minus(corner);
+    Point b = second.at().minus(corner);
+    return Math.toDegrees(
+        Math.abs(Math.atan2(a.x() * b.y() - a.y() * b.x(), a.x() * b.x() + a.y() * b.y())));
+  }
+
+  /** "inside W1" or "outside W1", when both references are at the ends of that wall. */
+  Optional<String> sideOf(Wall wall) {
+    boolean along = at(wall.start(), first) && at(wall.end(), second);
+    boolean against = at(wall.end(), first) && at(wall.start(), second);
+    return along
+        ? Optional.of("inside " + wall.id())
+        : against ? Optional.of("outside " + wall.id()) : Optional.empty();
+  }
+
+  private static boolean at(Point end, Reference reference) {
+    return reference.at().distanceTo(end) < ReferenceCorners.MEETS_M;
+  }
+
+  private double cost() {
+    return Math.abs(angleDeg() - 90) + DEG_PER_METRE * (firstM() + secondM());
+  }
+
+  /** Distance from the line through both references, to its left. */
+  private double leftM() {
+    Point way = second.at().minus(first.at());
+    Point to = corner.minus(first.at());
+    return way.length() > 0 ? (way.x() * to.y() - way.y() * to.x()) / way.length() : 0;
+  }
+}
