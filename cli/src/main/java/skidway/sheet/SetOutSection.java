@@ -108,7 +108,7 @@ final class SetOutSection {
   }
 
   private void row(SheetTable table, int number, Optional<TapeFix> fix) {
-    table.openRow(fix.isEmpty() ? "mark open" : "mark").openName("number");
+    table.openRow(fix.isEmpty() ? "spot-corner open" : "spot-corner").openName("number");
     page.leaf("span", "", "class", "box").text(Integer.toString(number)).close();
     tape(table, fix.map(f -> new Tape(f.first(), f.firstM())));
     tape(table, fix.map(f -> new Tape(f.second(), f.secondM())));

@@ -76,7 +76,7 @@ class SetOutTest {
     List<Point> wanted = new ArrayList<>();
     plan.stacks().forEach(s -> wanted.addAll(SpotMarks.corners(s.spot())));
     plan.waitingPlaces().forEach(s -> wanted.addAll(SpotMarks.corners(s)));
-    List<List<String>> rows = rows(sheet(task, plan), "mark");
+    List<List<String>> rows = rows(sheet(task, plan), "spot-corner");
     assertThat(rows).hasSameSizeAs(wanted);
     Map<String, Point> letters = letters(task, plan);
     for (int i = 0; i < rows.size(); i++) {
@@ -207,7 +207,7 @@ class SetOutTest {
             "[B, corner of deck where W1 and W2 meet, B to C: 8.20 m]",
             "[C, corner of deck where W2 and W3 meet, C to D: 10.20 m]",
             "[D, corner of deck where W3 and W4 meet, D to A: 8.20 m]");
-    assertThat(rows(sheet(task, plan), "mark").get(0).get(3))
+    assertThat(rows(sheet(task, plan), "spot-corner").get(0).get(3))
         .isEqualTo("left of B to A, outside W1");
   }
 
