@@ -1,7 +1,9 @@
 package skidway.cli;
 
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -16,6 +18,7 @@ import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.sheet.Packet;
 import skidway.sheet.Paper;
+import skidway.sheet.Part;
 import skidway.sheet.StackMap;
 
 /** Writes the map, the page for the crew and the tags. */
@@ -41,20 +44,23 @@ final class PrintCommand implements Callable<Integer> {
 
   @Mixin private TagOptions tags = new TagOptions();
 
+  @Mixin private PartOptions only = new PartOptions();
+
   PrintCommand(Screen screen) {
     this.screen = screen;
   }
 
   @Override
   public Integer call() {
-    return print(screen, ChosenPlan.of(screen, folder, file), tags);
+    return print(screen, ChosenPlan.of(screen, folder, file), tags, only);
   }
 
   static int print(Screen screen, Path folder) {
-    return print(screen, ChosenPlan.of(screen, folder, null), new TagOptions());
+    return print(screen, ChosenPlan.of(screen, folder, null), new TagOptions(), new PartOptions());
   }
 
-  private static int print(Screen screen, ChosenPlan chosen, TagOptions options) {
+  private static int print(Screen screen, ChosenPlan chosen, TagOptions options, PartOptions only) {
+    Set<Part> parts = only.parts();
     TagPrinter tags = new TagPrinter(screen, chosen, options);
     Task task = chosen.job().task();
     Plan plan = chosen.plan();
@@ -66,23 +72,23 @@ final class PrintCommand implements Callable<Integer> {
       return code(screen, broken, audit);
     }
     String stem = chosen.file().getFileName().toString().replaceFirst("\\.json$", "");
-    Path map =
-        OutFiles.write(
-            chosen.job().folder(),
-            "map-" + stem + ".svg",
-            StackMap.svg(task, plan, fingerprint, Paper.LYING));
-    Path packet =
-        OutFiles.write(
-            chosen.job().folder(),
-            "packet-" + stem + ".html",
-            Packet.html(task, plan, fingerprint, audit));
-    Path pulls =
-        OutFiles.write(chosen.job().folder(), "pull.csv", PullCsv.text(task, plan, fingerprint));
-    screen.result("Map alone: %s", map);
-    screen.result(
-        "Map, set-out, unloading sheet, shopping list, pull list, signs and placards: %s", packet);
-    screen.result("Pull list for a spreadsheet: %s", pulls);
-    tags.writeAll(broken);
+    Path out = chosen.job().folder();
+    if (parts.contains(Part.MAP)) {
+      String map = StackMap.svg(task, plan, fingerprint, Paper.LYING);
+      screen.result("Map alone: %s", OutFiles.write(out, "map-" + stem + ".svg", map));
+    }
+    if (!parts.equals(EnumSet.of(Part.TAGS))) {
+      String packet = Packet.html(task, plan, fingerprint, audit, parts);
+      String name = "packet-" + stem + only.suffix() + ".html";
+      screen.result("%s: %s", only.words(), OutFiles.write(out, name, packet));
+    }
+    if (parts.contains(Part.PULL)) {
+      String pulls = PullCsv.text(task, plan, fingerprint);
+      screen.result("Pull list for a spreadsheet: %s", OutFiles.write(out, "pull.csv", pulls));
+    }
+    if (parts.contains(Part.TAGS)) {
+      tags.writeAll(broken);
+    }
     return code(screen, broken, audit);
   }
 

@@ -1,6 +1,8 @@
 package skidway.sheet;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import skidway.audit.AuditReport;
 import skidway.plan.Plan;
 import skidway.plan.Task;
@@ -23,6 +25,12 @@ public final class Packet {
    * @param audit of this very plan
    */
   public static String html(Task task, Plan plan, String fingerprint, AuditReport audit) {
+    return html(task, plan, fingerprint, audit, EnumSet.allOf(Part.class));
+  }
+
+  /** The page with some parts only; broken rules, cautions and what has no spot go with each. */
+  public static String html(
+      Task task, Plan plan, String fingerprint, AuditReport audit, Set<Part> parts) {
     RunningHead head = new RunningHead(plan.jobName(), plan.revision(), fingerprint);
     List<StackView> stacks = StackView.of(task, plan);
     Markup page = new Markup();
@@ -30,23 +38,45 @@ public final class Packet {
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.leaf("title", head.words());
     page.open("style").verbatim(PageStyle.css()).close().close().line().open("body").line();
-    PageTop.write(page, task, plan, head);
+    PageTop.write(page, task, plan, head, parts);
     page.open("main").line();
     BrokenRules.write(page, brokenRules(audit));
-    MapSection.write(page, StackMap.svg(task, plan, fingerprint, Paper.LYING));
+    if (parts.contains(Part.MAP)) {
+      MapSection.write(page, StackMap.svg(task, plan, fingerprint, Paper.LYING));
+    }
     Cautions.write(page, task.site().machine());
-    SetOutSection.write(page, task, plan, head);
-    UnloadingSheet.write(page, task, plan, head);
-    ShoppingSection.write(page, task, plan, head);
-    OpenMattersLists.write(page, OpenMatters.of(audit));
-    StacksTable.write(page, task, stacks, audit.stackMargins(), head);
+    if (parts.contains(Part.SET_OUT)) {
+      SetOutSection.write(page, task, plan, head);
+    }
+    if (parts.contains(Part.UNLOAD)) {
+      UnloadingSheet.write(page, task, plan, head);
+    }
+    if (parts.contains(Part.SHOP)) {
+      ShoppingSection.write(page, task, plan, head);
+    }
+    if (parts.contains(Part.SETTLE)) {
+      OpenMattersLists.write(page, OpenMatters.of(audit));
+    }
+    if (parts.contains(Part.STACKS)) {
+      StacksTable.write(page, task, stacks, audit.stackMargins(), head);
+    }
     UnplacedTable.write(page, plan, head);
-    HoursTable.write(page, task, plan, head);
-    MarginsTable.write(page, task, audit.margins(), head);
-    SettingsTable.write(page, task, head);
-    PullSection.write(page, task, plan, head);
-    StackSigns.write(page, task, plan, audit.stackMargins(), head);
-    Placards.write(page, task, Placard.of(task, plan, audit), head);
+    if (parts.contains(Part.HOURS)) {
+      HoursTable.write(page, task, plan, head);
+    }
+    if (parts.contains(Part.LIMITS)) {
+      MarginsTable.write(page, task, audit.margins(), head);
+      SettingsTable.write(page, task, head);
+    }
+    if (parts.contains(Part.PULL)) {
+      PullSection.write(page, task, plan, head);
+    }
+    if (parts.contains(Part.SIGNS)) {
+      StackSigns.write(page, task, plan, audit.stackMargins(), head);
+    }
+    if (parts.contains(Part.PLACARDS)) {
+      Placards.write(page, task, Placard.of(task, plan, audit), head);
+    }
     page.close().line();
     page.leaf("footer", head.words() + ". Full fingerprint of this plan: " + fingerprint);
     page.close().close();

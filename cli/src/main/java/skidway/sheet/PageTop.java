@@ -1,5 +1,6 @@
 package skidway.sheet;
 
+import java.util.Set;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
@@ -9,32 +10,34 @@ import skidway.plan.Task;
 final class PageTop {
   private PageTop() {}
 
-  static void write(Markup page, Task task, Plan plan, RunningHead head) {
+  static void write(Markup page, Task task, Plan plan, RunningHead head, Set<Part> parts) {
     page.open("header").open("div", "class", "job");
     page.leaf("h1", head.jobName()).leaf("p", task.site().name()).close();
     page.open("p", "class", "revision").text("revision");
     page.leaf("strong", Integer.toString(head.revision()));
     page.leaf("code", Fingerprints.brief(head.fingerprint())).close().close().line();
     page.open("nav", "aria-label", "parts of this page");
-    way(page, "#map", "Map");
-    way(page, "#heed", "Heed first");
-    way(page, "#set-out", "Set out");
-    way(page, "#unload", "Unload");
-    way(page, "#shop", "Have on site");
-    way(page, "#settle", "Settle");
-    way(page, "#unchecked", "Not checked");
-    way(page, "#stacks", "Stacks");
-    way(page, "#hours", "Hours");
-    way(page, "#limits", "Limits");
-    way(page, "#pull", "Pull list");
-    way(page, "#signs", "Signs");
-    way(page, "#placards", "Placards");
+    page.leaf("a", "Heed first", "href", "#heed");
+    way(page, parts, Part.MAP, "#map", "Map");
+    way(page, parts, Part.SET_OUT, "#set-out", "Set out");
+    way(page, parts, Part.UNLOAD, "#unload", "Unload");
+    way(page, parts, Part.SHOP, "#shop", "Have on site");
+    way(page, parts, Part.SETTLE, "#settle", "Settle");
+    way(page, parts, Part.SETTLE, "#unchecked", "Not checked");
+    way(page, parts, Part.STACKS, "#stacks", "Stacks");
+    way(page, parts, Part.HOURS, "#hours", "Hours");
+    way(page, parts, Part.LIMITS, "#limits", "Limits");
+    way(page, parts, Part.PULL, "#pull", "Pull list");
+    way(page, parts, Part.SIGNS, "#signs", "Signs");
+    way(page, parts, Part.PLACARDS, "#placards", "Placards");
     page.close().line();
     facts(page, task, plan);
   }
 
-  private static void way(Markup page, String to, String words) {
-    page.leaf("a", words, "href", to);
+  private static void way(Markup page, Set<Part> parts, Part part, String to, String words) {
+    if (parts.contains(part)) {
+      page.leaf("a", words, "href", to);
+    }
   }
 
   private static void facts(Markup page, Task task, Plan plan) {

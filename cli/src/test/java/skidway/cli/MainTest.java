@@ -41,6 +41,23 @@ class MainTest {
   }
 
   @Test
+  void printOnlyWritesWhatIsAskedFor() throws IOException {
+    Path job = cabin();
+    quickly("stage", job);
+    Shell some = Shell.run("print", job.toString(), "--only", "pull,signs");
+    assertThat(some.code()).isEqualTo(ExitCode.FINE);
+    assertThat(some.out()).contains("Page with pull, signs", "pull.csv").doesNotContain("Tags:");
+    assertThat(job.resolve("out/packet-001-pull-signs.html")).exists();
+    assertThat(job.resolve("out/packet-001.html")).doesNotExist();
+    assertThat(job.resolve("out/tags.html")).doesNotExist();
+    Shell tags = Shell.run("print", job.toString(), "--only", "tags");
+    assertThat(tags.out()).contains("Tags:").doesNotContain("Page with");
+    Shell unknown = Shell.run("print", job.toString(), "--only", "posters");
+    assertThat(unknown.code()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(unknown.err()).contains("posters", "set-out", "placards");
+  }
+
+  @Test
   void aJobGoesAllTheWayFromCheckToPrint() throws IOException {
     Path job = cabin();
     assertThat(quickly("check", job).code()).isEqualTo(ExitCode.FINE);

@@ -2,6 +2,7 @@ package skidway.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -179,5 +180,20 @@ class PacketTest {
     String page = Packet.html(UglySite.task(1), UglySite.plan(1), "", SampleAudit.nothing());
     assertThat(parse(page).getDocumentElement().getTagName()).isEqualTo("html");
     assertThat(page).contains("not saved");
+  }
+
+  @Test
+  void somePartsAloneKeepTheCautionsAndLeaveOutTheRest() throws Exception {
+    String page =
+        Packet.html(
+            SampleHouse.task(),
+            SampleHouse.plan(),
+            "a1b2c3d4e5f60718",
+            SampleAudit.report(),
+            EnumSet.of(Part.PULL, Part.SIGNS));
+    List<String> sections =
+        SvgText.elements(parse(page), "section").stream().map(e -> e.getAttribute("id")).toList();
+    assertThat(sections).contains("heed", "pull", "signs").doesNotContain("map", "unload");
+    assertThat(page).contains("href=\"#pull\"").doesNotContain("href=\"#unload\"");
   }
 }
