@@ -25,7 +25,9 @@ public final class Audit {
     new SpacingRules(scene, ledger).check();
     new StackRules(scene, ledger).check();
     new LoadRules(scene, ledger).check();
-    new JoistRules(scene, ledger).check();
+    JoistRules joists = new JoistRules(scene, ledger);
+    joists.check();
+    remarks.addAll(joists.remarks());
     new BearerRules(scene, ledger).check();
     new GroundRules(scene, ledger).check();
     remarks.addAll(Unmeasured.remarks(scene));

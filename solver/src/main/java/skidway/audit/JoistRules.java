@@ -1,6 +1,8 @@
 package skidway.audit;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -33,6 +35,44 @@ final class JoistRules {
     for (Deck deck : scene.task().site().decks()) {
       deck.joists().ifPresent(joists -> check(deck, joists));
     }
+  }
+
+  /** Which stacks stand partly beyond the last support, where no span bears them. */
+  List<String> remarks() {
+    List<String> remarks = new ArrayList<>();
+    for (Deck deck : scene.task().site().decks()) {
+      deck.joists()
+          .ifPresent(
+              joists ->
+                  scene.lying(deck).stream()
+                      .filter(standing -> Soundness.sound(standing.spot()))
+                      .filter(standing -> standsBeyond(standing, joists))
+                      .map(
+                          standing ->
+                              "Not checked: what "
+                                  + standing.name()
+                                  + (" does to joists of " + deck.id())
+                                  + " beyond their last support; needs a support there.")
+                      .forEach(remarks::add));
+    }
+    return remarks;
+  }
+
+  private boolean standsBeyond(Standing standing, Joists joists) {
+    Point way = Point.unit(joists.directionDeg());
+    DoubleSummaryStatistics supported =
+        joists.supports().stream().mapToDouble(p -> along(p, way)).summaryStatistics();
+    return lines(standing)
+        .flatMap(line -> Stream.of(line.from(), line.to()))
+        .mapToDouble(p -> along(p, way))
+        .anyMatch(
+            t ->
+                t < supported.getMin() - Ledger.LENGTH_TOLERANCE_M
+                    || t > supported.getMax() + Ledger.LENGTH_TOLERANCE_M);
+  }
+
+  private static double along(Point point, Point way) {
+    return point.x() * way.x() + point.y() * way.y();
   }
 
   private void check(Deck deck, Joists joists) {

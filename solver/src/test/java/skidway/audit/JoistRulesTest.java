@@ -72,6 +72,19 @@ final class JoistRulesTest {
   }
 
   @Test
+  void whatStandsBeyondTheLastSupportIsSaidNotToBeChecked() {
+    Joists shorter = joists(new JoistDesign.LiveLoad(9), 17.7, 24);
+    Task task = on(shorter, bundle("B1", 1));
+    assertThat(Audited.report(task, aPlan().stack(MIDDLE, "B1")).remarks())
+        .contains(
+            "Not checked: what Stack D1 does to joists of deck beyond their last support; needs a"
+                + " support there.");
+    Task held = on(bearing(9), bundle("B1", 1));
+    assertThat(Audited.report(held, aPlan().stack(MIDDLE, "B1")).remarks())
+        .noneMatch(remark -> remark.contains("beyond"));
+  }
+
+  @Test
   void joistShearNearASupport() {
     // 1108.27 * (4 - 0.6) / 4 = 942.0 N.
     Spot atBeam = spot("D1", "deck", 15, 16.6, 4, 0.8);
