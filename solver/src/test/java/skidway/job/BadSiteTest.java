@@ -75,6 +75,8 @@ final class BadSiteTest {
           "top": [48, 53] | "top": [48, 51] | none | none
           "foot": [48, 48] | "foot": [48, 52] | [48, 52], "top" | steps "S1" whose foot is on deck "deck"
           "foot": [48, 48], "top": [48, 53] | "foot": [48, 51], "top": [48, 53] | none | none
+          "yards": [ | "yards": [{"id": "east", "outline": [[90, 25], [110, 25], [110, 35], [90, 35]], "allowed": "900 psf"}, | [[16, 20] | yard "yard" over yard "east"; yards lie beside each other and may touch
+          "yards": [ | "yards": [{"id": "east", "outline": [[98, 20], [110, 20], [110, 40], [98, 40]], "allowed": "900 psf"}, | none | none
           "decks": [ | "decks": [{"id": "porch", "outline": [[60, 75], [70, 75], [70, 85], [60, 85]], "height": "2 ft", "allowed": "60 psf"}, | [[32, 51] | deck "deck" over deck "porch"; decks lie beside each other and may touch
           "decks": [ | "decks": [{"id": "porch", "outline": [[40, 55], [45, 55], [45, 58], [40, 58]], "height": "2 ft", "allowed": "60 psf"}, | [[32, 51] | deck "deck" over deck "porch"
           "decks": [ | "decks": [{"id": "porch", "outline": [[66, 51], [66, 79], [32, 79], [32, 51]], "height": "2 ft", "allowed": "60 psf"}, | [[32, 51], [66, 51] | deck "deck" over deck "porch"
