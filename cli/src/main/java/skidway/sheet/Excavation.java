@@ -1,9 +1,6 @@
 package skidway.sheet;
 
 import java.util.List;
-import skidway.rules.Setting;
-import skidway.rules.Settings;
-import skidway.site.KeepClear;
 
 /** Draws an open trench or pit with the ground beside it that must not be loaded. */
 final class Excavation {
@@ -13,12 +10,6 @@ final class Excavation {
   private static final double TICK = 1.3;
 
   private Excavation() {}
-
-  /** How far stacks stay from its edge, metres; its depth counts where it is known. */
-  static double setbackM(KeepClear area, Settings settings) {
-    double byDepthM = settings.get(Setting.EXCAVATION_DEPTH_SHARE) * area.depthM().orElse(0);
-    return Math.max(Math.max(area.marginM(), settings.get(Setting.EXCAVATION_SETBACK)), byDepthM);
-  }
 
   /** Ticks from the edge down the side of the hole, as maps draw a cutting. */
   static void drawHole(Drawing drawing, List<PagePoint> corners) {

@@ -1,6 +1,7 @@
 package skidway.sheet;
 
 import java.util.List;
+import skidway.layout.ExcavationSetback;
 import skidway.plan.Task;
 import skidway.rules.Settings;
 import skidway.site.KeepClear;
@@ -55,7 +56,7 @@ final class Ground {
 
   private static void keepClear(Drawing drawing, KeepClear area, Settings settings, Frame frame) {
     List<PagePoint> corners = frame.at(area.outline());
-    double marginM = area.excavation() ? Excavation.setbackM(area, settings) : area.marginM();
+    double marginM = area.excavation() ? ExcavationSetback.metres(area, settings) : area.marginM();
     drawing.open("keep-clear").hint(area.id() + ": " + area.reason());
     drawing.polygon(
         corners,

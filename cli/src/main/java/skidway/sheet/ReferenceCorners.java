@@ -91,17 +91,13 @@ final class ReferenceCorners {
   private static Point crossing(Wall a, Wall b) {
     Point fromA = a.start().minus(a.inward().times(a.thicknessM() / 2));
     Point fromB = b.start().minus(b.inward().times(b.thicknessM() / 2));
-    double along = cross(fromB.minus(fromA), b.along()) / cross(a.along(), b.along());
+    double along = fromB.minus(fromA).cross(b.along()) / a.along().cross(b.along());
     return fromA.plus(a.along().times(along));
   }
 
   private static double bend(Point a, Point b) {
     double lengths = a.length() * b.length();
-    return lengths > 0 ? Math.abs(cross(a, b)) / lengths : 0;
-  }
-
-  private static double cross(Point a, Point b) {
-    return a.x() * b.y() - a.y() * b.x();
+    return lengths > 0 ? Math.abs(a.cross(b)) / lengths : 0;
   }
 
   private void add(Point at, String where) {

@@ -1,7 +1,7 @@
 package skidway.sheet;
 
 import skidway.limits.TeamLift;
-import skidway.rules.Setting;
+import skidway.plan.Teams;
 import skidway.rules.Settings;
 import skidway.timber.Piece;
 
@@ -12,13 +12,7 @@ final class Team {
   private final TeamLift lift;
 
   Team(Settings settings) {
-    lift =
-        new TeamLift(
-            settings.get(Setting.LIFT_PER_PERSON),
-            settings.get(Setting.TEAM_OF_TWO),
-            settings.get(Setting.TEAM_OF_THREE),
-            (int) settings.get(Setting.TEAM_MOST),
-            settings.get(Setting.ONE_PERSON_LENGTH));
+    lift = Teams.under(settings);
   }
 
   /** For what it likely weighs. */

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import skidway.layout.ExcavationSetback;
 import skidway.layout.LineClearance;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
@@ -58,10 +59,12 @@ class HazardsTest {
   @Test
   void anExcavationIsKeptFromByTheLargestOfThree() {
     double publishedM = SETTINGS.get(Setting.EXCAVATION_SETBACK);
-    assertThat(Excavation.setbackM(trench(0.1, OptionalDouble.empty()), SETTINGS))
+    assertThat(ExcavationSetback.metres(trench(0.1, OptionalDouble.empty()), SETTINGS))
         .isEqualTo(publishedM);
-    assertThat(Excavation.setbackM(trench(0.9, OptionalDouble.of(0.5)), SETTINGS)).isEqualTo(0.9);
-    assertThat(Excavation.setbackM(trench(0.9, OptionalDouble.of(1.8)), SETTINGS)).isEqualTo(1.8);
+    assertThat(ExcavationSetback.metres(trench(0.9, OptionalDouble.of(0.5)), SETTINGS))
+        .isEqualTo(0.9);
+    assertThat(ExcavationSetback.metres(trench(0.9, OptionalDouble.of(1.8)), SETTINGS))
+        .isEqualTo(1.8);
   }
 
   @Test

@@ -76,27 +76,19 @@ record EdgeStretch(Segment line, double builtM, String wallId) {
 
   private static boolean runsAlong(Wall wall, Point start, Point along) {
     return wall.lengthM() > 0
-        && Math.abs(cross(along, wall.along())) <= SINE_OF_FIVE_DEGREES + ROUNDING
+        && Math.abs(along.cross(wall.along())) <= SINE_OF_FIVE_DEGREES + ROUNDING
         && DoubleStream.of(
-                cross(along, wall.start().minus(start)), cross(along, wall.end().minus(start)))
+                along.cross(wall.start().minus(start)), along.cross(wall.end().minus(start)))
             .allMatch(offM -> Math.abs(offM) <= NEAR_M + ROUNDING);
   }
 
   /** At a corner the timbers lap, so a wall covers its own thickness more at both ends. */
   private static Cover cover(Wall wall, Point start, Point along, double lengthM) {
-    double a = dot(along, wall.start().minus(start));
-    double b = dot(along, wall.end().minus(start));
+    double a = along.dot(wall.start().minus(start));
+    double b = along.dot(wall.end().minus(start));
     return new Cover(
         Math.max(0, Math.min(lengthM, Math.min(a, b) - wall.thicknessM())),
         Math.max(0, Math.min(lengthM, Math.max(a, b) + wall.thicknessM())),
         wall);
-  }
-
-  private static double dot(Point a, Point b) {
-    return a.x() * b.x() + a.y() * b.y();
-  }
-
-  private static double cross(Point a, Point b) {
-    return a.x() * b.y() - a.y() * b.x();
   }
 }

@@ -61,18 +61,14 @@ final class JoistRules {
   private boolean standsBeyond(Standing standing, Joists joists) {
     Point way = Point.unit(joists.directionDeg());
     DoubleSummaryStatistics supported =
-        joists.supports().stream().mapToDouble(p -> along(p, way)).summaryStatistics();
+        joists.supports().stream().mapToDouble(p -> p.dot(way)).summaryStatistics();
     return lines(standing)
         .flatMap(line -> Stream.of(line.from(), line.to()))
-        .mapToDouble(p -> along(p, way))
+        .mapToDouble(p -> p.dot(way))
         .anyMatch(
             t ->
                 t < supported.getMin() - Ledger.LENGTH_TOLERANCE_M
                     || t > supported.getMax() + Ledger.LENGTH_TOLERANCE_M);
-  }
-
-  private static double along(Point point, Point way) {
-    return point.x() * way.x() + point.y() * way.y();
   }
 
   private void check(Deck deck, Joists joists) {

@@ -81,11 +81,11 @@ public final class Rectangle {
   }
 
   private double gapAlongM(Point axis, Point way, Rectangle other) {
-    return Math.abs(dot(way, axis)) - reachM(axis) - other.reachM(axis);
+    return Math.abs(way.dot(axis)) - reachM(axis) - other.reachM(axis);
   }
 
   private double reachM(Point axis) {
-    return halfLengthM * Math.abs(dot(along, axis)) + halfWidthM * Math.abs(dot(across, axis));
+    return halfLengthM * Math.abs(along.dot(axis)) + halfWidthM * Math.abs(across.dot(axis));
   }
 
   /** Distance from this rectangle to the nearest corner of the other. */
@@ -99,7 +99,7 @@ public final class Rectangle {
   }
 
   private double fromM(Point way) {
-    return outsideM(new Point(dot(way, along), dot(way, across)));
+    return outsideM(new Point(way.dot(along), way.dot(across)));
   }
 
   /** Distance from this rectangle to a point seen in its own axes. */
@@ -124,7 +124,7 @@ public final class Rectangle {
 
   private Point local(Point site) {
     Point way = site.minus(centre);
-    return new Point(dot(way, along), dot(way, across));
+    return new Point(way.dot(along), way.dot(across));
   }
 
   /** Clips the line between two points, seen from this rectangle, at its four sides. */
@@ -158,9 +158,5 @@ public final class Rectangle {
     double squared = dx * dx + dy * dy;
     double share = squared == 0 ? 0 : Math.max(0, Math.min(1, (x * dx + y * dy) / squared));
     return Math.hypot(x - share * dx, y - share * dy);
-  }
-
-  private static double dot(Point a, Point b) {
-    return a.x() * b.x() + a.y() * b.y();
   }
 }

@@ -73,6 +73,6 @@ final class JoistChecks {
 
   /** How far along the joists points lie, in order. */
   private static double[] along(List<Point> points, Point way) {
-    return points.stream().mapToDouble(p -> p.x() * way.x() + p.y() * way.y()).sorted().toArray();
+    return points.stream().mapToDouble(way::dot).sorted().toArray();
   }
 }

@@ -71,15 +71,15 @@ record EdgeStretch(Point from, Point to, double wallM) {
 
   private static boolean runsAlong(Wall wall, Point from, Point along) {
     double farthestM = Math.max(offM(wall.start(), from, along), offM(wall.end(), from, along));
-    double turn = Math.abs(dot(wall.along(), along.turnedLeft()));
+    double turn = Math.abs(wall.along().dot(along.turnedLeft()));
     return turn <= Math.sin(Math.toRadians(PARALLEL_DEG)) + TOLERANCE_M
         && farthestM <= BESIDE_M + TOLERANCE_M;
   }
 
   /** Timbers lap at corners, so a wall covers its own thickness more at both ends. */
   private static Cover cover(Wall wall, Point from, Point along, double lengthM) {
-    double s0 = dot(wall.start().minus(from), along);
-    double s1 = dot(wall.end().minus(from), along);
+    double s0 = wall.start().minus(from).dot(along);
+    double s1 = wall.end().minus(from).dot(along);
     double cornerM = wall.thicknessM();
     return new Cover(
         new Span(
@@ -94,10 +94,6 @@ record EdgeStretch(Point from, Point to, double wallM) {
 
   /** Distance from the line of an edge. */
   private static double offM(Point point, Point from, Point along) {
-    return Math.abs(dot(point.minus(from), along.turnedLeft()));
-  }
-
-  private static double dot(Point a, Point b) {
-    return a.x() * b.x() + a.y() * b.y();
+    return Math.abs(point.minus(from).dot(along.turnedLeft()));
   }
 }

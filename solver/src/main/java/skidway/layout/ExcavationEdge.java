@@ -2,7 +2,6 @@ package skidway.layout;
 
 import java.util.List;
 import skidway.rules.Rule;
-import skidway.rules.Setting;
 import skidway.rules.Settings;
 import skidway.site.KeepClear;
 import skidway.site.Site;
@@ -19,15 +18,8 @@ final class ExcavationEdge implements PlacementCheck {
     places =
         site.keepClears().stream()
             .filter(KeepClear::excavation)
-            .map(k -> KeptOff.of(Rule.EXCAVATION_EDGE, k, setbackM(k, settings)))
+            .map(k -> KeptOff.of(Rule.EXCAVATION_EDGE, k, ExcavationSetback.metres(k, settings)))
             .toList();
-  }
-
-  /** How far stacks stay away from an excavation, metres. */
-  static double setbackM(KeepClear excavation, Settings settings) {
-    double forDepthM = settings.get(Setting.EXCAVATION_DEPTH_SHARE) * excavation.depthM().orElse(0);
-    double leastM = Math.max(excavation.marginM(), settings.get(Setting.EXCAVATION_SETBACK));
-    return Math.max(leastM, forDepthM);
   }
 
   @Override

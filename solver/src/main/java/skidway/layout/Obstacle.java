@@ -30,7 +30,7 @@ record Obstacle(List<Point> corners, double marginM) {
     for (KeepClear keepClear : site.keepClears()) {
       double marginM =
           keepClear.excavation()
-              ? ExcavationEdge.setbackM(keepClear, settings)
+              ? ExcavationSetback.metres(keepClear, settings)
               : keepClear.marginM();
       all.add(new Obstacle(keepClear.outline().corners(), marginM));
     }

@@ -10,6 +10,11 @@ public final class AreaLoad {
 
   private AreaLoad() {}
 
+  /** Weight of a mass in kg, newtons. */
+  public static double newtons(double massKg) {
+    return massKg * GRAVITY;
+  }
+
   /** Load in kPa of a mass in kg over an area in m². */
   public static double kpa(double massKg, double areaM2) {
     return massKg * GRAVITY / 1000 / areaM2;

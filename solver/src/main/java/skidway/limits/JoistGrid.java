@@ -31,9 +31,8 @@ public final class JoistGrid {
   private static final double ROUNDING = 1e-9;
 
   /** Shorter loads count as points. */
-  private static final double POINT_M = 0.001;
-
   private final Point along;
+
   private final Point across;
   private final double spacingM;
   private final double firstM;
@@ -44,13 +43,13 @@ public final class JoistGrid {
     along = Point.unit(joists.directionDeg());
     across = along.turnedLeft();
     spacingM = joists.spacingM();
-    double knownM = dot(joists.first(), across);
-    double[] cornersM = deck.corners().stream().mapToDouble(c -> dot(c, across)).sorted().toArray();
+    double knownM = joists.first().dot(across);
+    double[] cornersM = deck.corners().stream().mapToDouble(c -> c.dot(across)).sorted().toArray();
     double lowest = Math.ceil((cornersM[0] - knownM) / spacingM - ROUNDING);
     double highest = Math.floor((cornersM[cornersM.length - 1] - knownM) / spacingM + ROUNDING);
     firstM = knownM + lowest * spacingM;
     this.joists = (int) Math.max(1, highest - lowest + 1);
-    supportsM = joists.supports().stream().mapToDouble(s -> dot(s, along)).sorted().toArray();
+    supportsM = joists.supports().stream().mapToDouble(s -> s.dot(along)).sorted().toArray();
   }
 
   /** The joists under a deck; one at least. */
@@ -81,10 +80,10 @@ public final class JoistGrid {
 
   /** Cuts a line where the next joist is as near. */
   private void cutAcross(LineLoad line, List<JoistLoad> loads) {
-    double u0 = dot(line.from(), across);
-    double u1 = dot(line.to(), across);
-    double t0 = dot(line.from(), along);
-    double t1 = dot(line.to(), along);
+    double u0 = line.from().dot(across);
+    double u1 = line.to().dot(across);
+    double t0 = line.from().dot(along);
+    double t1 = line.to().dot(along);
     if (Math.abs(u1 - u0) < SAME_M) {
       double u = (u0 + u1) / 2;
       for (int joist = nearest(u - SAME_M); joist <= nearest(u + SAME_M); joist++) {
@@ -107,7 +106,7 @@ public final class JoistGrid {
   private void cutAlong(int joist, double t0, double t1, double share, List<JoistLoad> loads) {
     double fromM = Math.min(t0, t1);
     double toM = Math.max(t0, t1);
-    boolean point = toM - fromM < POINT_M;
+    boolean point = toM - fromM < JoistLoad.POINT_M;
     double middleM = (fromM + toM) / 2;
     for (int span = 0; span < spans(); span++) {
       if (point && !holds(span, middleM)) {
@@ -140,9 +139,5 @@ public final class JoistGrid {
   /** Halfway from a joist to the next. */
   private double border(int joist) {
     return firstM + (joist + 0.5) * spacingM;
-  }
-
-  private static double dot(Point a, Point b) {
-    return a.x() * b.x() + a.y() * b.y();
   }
 }

@@ -12,7 +12,7 @@ package skidway.limits;
  */
 public record JoistLoad(int joist, int span, double fromM, double toM, double share) {
   /** Shorter loads count as points. */
-  private static final double POINT_M = 0.001;
+  public static final double POINT_M = 0.001;
 
   /** The same on a beam, when the stack weighs this much. */
   public BeamLoad of(double stackN) {

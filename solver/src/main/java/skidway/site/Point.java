@@ -28,6 +28,16 @@ public record Point(double x, double y) {
     return Math.hypot(x - other.x, y - other.y);
   }
 
+  /** How far along a unit vector; in general the scalar product. */
+  public double dot(Point other) {
+    return x * other.x + y * other.y;
+  }
+
+  /** Positive when the other vector lies to the left of this one; 0 when both are parallel. */
+  public double cross(Point other) {
+    return x * other.y - y * other.x;
+  }
+
   /** The vector turned a quarter turn counter-clockwise. */
   public Point turnedLeft() {
     return new Point(-y, x);

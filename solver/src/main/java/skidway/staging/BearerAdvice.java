@@ -50,7 +50,7 @@ final class BearerAdvice {
   private static boolean lieAlong(Spot spot, Deck deck) {
     Point bearer = spot.footprint().along().turnedLeft();
     Point joist = Point.unit(deck.joists().orElseThrow().directionDeg());
-    double sine = Math.abs(bearer.x() * joist.y() - bearer.y() * joist.x());
+    double sine = Math.abs(bearer.cross(joist));
     return sine < Math.sin(Math.toRadians(ALONG_DEG));
   }
 

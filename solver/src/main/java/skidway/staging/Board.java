@@ -134,7 +134,7 @@ final class Board {
             task.settings().get(Setting.HAND_PILE_HEIGHT));
     this.footings = new Footings(task);
     this.mostKg = footings.mostKg(bundles);
-    this.shared = new SharedLimits(task);
+    this.shared = new SharedLimits(task, footings);
     this.sizeOf = sizes(bundles);
     int n = bundles.size();
     int m = spots.size();

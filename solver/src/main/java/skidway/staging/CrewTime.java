@@ -2,6 +2,7 @@ package skidway.staging;
 
 import skidway.limits.PickHeight;
 import skidway.limits.TeamLift;
+import skidway.plan.Teams;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
 import skidway.timber.Piece;
@@ -21,13 +22,7 @@ final class CrewTime {
   private final double machineCrew;
 
   CrewTime(Settings settings) {
-    team =
-        new TeamLift(
-            settings.get(Setting.LIFT_PER_PERSON),
-            settings.get(Setting.TEAM_OF_TWO),
-            settings.get(Setting.TEAM_OF_THREE),
-            (int) settings.get(Setting.TEAM_MOST),
-            settings.get(Setting.ONE_PERSON_LENGTH));
+    team = Teams.under(settings);
     secondsPerMetre =
         1 / settings.get(Setting.LOADED_SPEED) + 1 / settings.get(Setting.EMPTY_SPEED);
     worstPickS = settings.get(Setting.PICK_TIME);

@@ -73,6 +73,9 @@ final class PlanWriter {
   }
 
   private List<Unplaced> unplaced() {
+    if (occupancy.unplaced() == 0) {
+      return List.of();
+    }
     WhyUnplaced why = new WhyUnplaced(occupancy);
     return IntStream.range(0, board.bundleCount())
         .filter(b -> occupancy.spotOf(b) == Occupancy.NOWHERE)

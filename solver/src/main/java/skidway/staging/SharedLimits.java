@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import skidway.limits.AreaLoad;
 import skidway.limits.BearerLines;
 import skidway.limits.JoistGrid;
 import skidway.limits.JoistLoad;
@@ -35,8 +36,8 @@ final class SharedLimits {
   /** Kept back, so that figures rounded for a plan file stay within the limits. */
   private static final double RESERVE = 0.999;
 
-  /** Newtons in a kilogram: standard gravity (ISO 80000-3). */
-  private static final double GRAVITY = 9.80665;
+  /** Newtons in a kilogram. */
+  private static final double GRAVITY = AreaLoad.newtons(1);
 
   /**
    * A limit in the unit of its rule.
@@ -56,9 +57,9 @@ final class SharedLimits {
   /** Number of the first limit of a deck's joists. */
   private final Map<String, Integer> firstOfDeck = new HashMap<>();
 
-  SharedLimits(Task task) {
+  SharedLimits(Task task, Footings footings) {
     this.task = task;
-    this.footings = new Footings(task);
+    this.footings = footings;
     for (Zone zone : task.site().zones()) {
       zone.totalKg().ifPresent(kg -> totals.put(zone.id(), add(new Limit(Rule.ZONE_TOTAL, kg, 0))));
       if (zone instanceof Deck deck && deck.joists().isPresent()) {

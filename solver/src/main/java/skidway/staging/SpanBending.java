@@ -12,8 +12,6 @@ final class SpanBending {
   /** Halvings of the span: the place is found to a billionth of it. */
   private static final int HALVINGS = 30;
 
-  private static final double POINT_M = 0.001;
-
   private double[] fromM = new double[16];
   private double[] toM = new double[16];
   private double[] forceN = new double[16];
@@ -70,7 +68,7 @@ final class SpanBending {
   private double turningNm(double xM) {
     double sum = 0;
     for (int i = 0; i < size; i++) {
-      if (xM >= toM[i] || toM[i] - fromM[i] < POINT_M) {
+      if (xM >= toM[i] || toM[i] - fromM[i] < JoistLoad.POINT_M) {
         sum += forceN[i] * Math.max(0, xM - (fromM[i] + toM[i]) / 2);
       } else if (xM > fromM[i]) {
         double metres = xM - fromM[i];

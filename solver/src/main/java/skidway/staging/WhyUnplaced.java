@@ -20,11 +20,13 @@ final class WhyUnplaced {
   private final Board board;
   private final Objection objection;
   private final Remedy remedy;
+  private final RuledOut ruledOut;
 
   WhyUnplaced(Occupancy occupancy) {
     this.board = occupancy.board;
     this.objection = new Objection(occupancy);
     this.remedy = new Remedy(board);
+    this.ruledOut = new RuledOut(board.task);
   }
 
   Unplaced of(int number) {
@@ -62,7 +64,7 @@ final class WhyUnplaced {
 
   private Unplaced withoutAnySpot(int number, String who) {
     Bundle bundle = board.bundles.get(number);
-    Rule rule = new RuledOut(board.task).rule(bundle).orElse(Rule.INSIDE_ZONE);
+    Rule rule = ruledOut.rule(bundle).orElse(Rule.INSIDE_ZONE);
     String room =
         rule == Rule.INSIDE_ZONE
             ? ": no deck or yard has room for it. "

@@ -132,7 +132,7 @@ class SharedLimitsTest {
 
   /** Most a stack on a 4 m bundle may weigh at a spot before a joist has enough, kg. */
   private static double heaviestAlone(Task task, Spot spot) {
-    SharedLimits shared = new SharedLimits(task);
+    SharedLimits shared = new SharedLimits(task, new Footings(task));
     SharedLimits.Share share = shared.share(spot, task.delivery().bundles().get(0));
     double mostKg = Double.POSITIVE_INFINITY;
     for (int i = 0; i < share.limits.length; i++) {

@@ -39,8 +39,8 @@ public final class JoistField {
     along = Point.unit(joists.directionDeg());
     across = along.turnedLeft();
     spacingM = joists.spacingM();
-    joistsM = joistsM(deck, dot(joists.first(), across));
-    supportsM = joists.supports().stream().mapToDouble(p -> dot(p, along)).sorted().toArray();
+    joistsM = joistsM(deck, joists.first().dot(across));
+    supportsM = joists.supports().stream().mapToDouble(p -> p.dot(along)).sorted().toArray();
   }
 
   public static JoistField of(Deck deck, Joists joists) {
@@ -50,7 +50,7 @@ public final class JoistField {
   /** Where each joist lies across the deck; under a deck narrower than the spacing the nearest. */
   private double[] joistsM(Deck deck, double firstM) {
     double[] cornersM =
-        deck.outline().corners().stream().mapToDouble(p -> dot(p, across)).sorted().toArray();
+        deck.outline().corners().stream().mapToDouble(p -> p.dot(across)).sorted().toArray();
     double lowest = (cornersM[0] - firstM) / spacingM;
     double highest = (cornersM[cornersM.length - 1] - firstM) / spacingM;
     double first = Math.ceil(lowest - ROUNDING);
@@ -96,8 +96,8 @@ public final class JoistField {
   private Optional<EvenLoad> onJoist(LineLoad line, int joist) {
     double lowM = joist == 0 ? Double.NEGATIVE_INFINITY : borderM(joist - 1);
     double highM = joist == joistsM.length - 1 ? Double.POSITIVE_INFINITY : borderM(joist);
-    double fromM = dot(line.from(), across);
-    double riseM = dot(line.to(), across) - fromM;
+    double fromM = line.from().dot(across);
+    double riseM = line.to().dot(across) - fromM;
     if (Math.abs(riseM) < ROUNDING) {
       boolean here = fromM >= lowM && fromM < highM;
       return here ? Optional.of(along(line, 0, 1)) : Optional.empty();
@@ -118,8 +118,8 @@ public final class JoistField {
 
   /** A part of a line, from one share of its length to another. */
   private EvenLoad along(LineLoad line, double from, double to) {
-    double startM = dot(line.from(), along);
-    double wayM = dot(line.to(), along) - startM;
+    double startM = line.from().dot(along);
+    double wayM = line.to().dot(along) - startM;
     double a = startM + from * wayM;
     double b = startM + to * wayM;
     double newtons = line.newtons() * (to - from);
@@ -130,9 +130,5 @@ public final class JoistField {
 
   private static double shareOfOne(double share) {
     return Math.max(0, Math.min(1, share));
-  }
-
-  private static double dot(Point a, Point b) {
-    return a.x() * b.x() + a.y() * b.y();
   }
 }
