@@ -99,7 +99,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private static TextTable bundles(Task task, Figures figures) {
-    PullOrder order = PullOrder.of(task.site(), task.delivery().pieces());
+    PullOrder order = task.pullOrder();
     TextTable table =
         new TextTable(
             "bundle",

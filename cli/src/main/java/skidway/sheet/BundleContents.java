@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import skidway.erection.Placement;
-import skidway.erection.PullOrder;
 import skidway.plan.Task;
 import skidway.site.Wall;
 import skidway.timber.Bundle;
@@ -26,7 +25,7 @@ final class BundleContents {
 
   static BundleContents of(Task task) {
     BundleContents contents = new BundleContents(task.site().walls());
-    for (Placement p : PullOrder.of(task.site(), task.delivery().pieces()).placements()) {
+    for (Placement p : task.pullOrder().placements()) {
       contents.pullIndex.put(p.piece().mark(), contents.pullIndex.size());
     }
     return contents;

@@ -36,7 +36,7 @@ public final class PullList {
 
   private PullList(Task task, Plan plan) {
     this.task = task;
-    this.order = PullOrder.of(task.site(), task.delivery().pieces());
+    this.order = task.pullOrder();
     this.team = new Team(task.settings());
     for (Bundle bundle : task.delivery().bundles()) {
       bundle.packed().forEach(p -> byMark.put(p.piece().mark(), new Found(bundle, p.layer())));

@@ -24,7 +24,7 @@ final class EffortRules {
   EffortRules(Scene scene, Ledger ledger) {
     this.scene = scene;
     this.ledger = ledger;
-    PullOrder order = PullOrder.of(scene.task().site(), scene.task().delivery().pieces());
+    PullOrder order = scene.task().pullOrder();
     Handling handling = new Handling(scene, order);
     Carrying carrying = new Carrying(scene, order, handling);
     unreached = carrying.unreached();

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import skidway.erection.Placement;
-import skidway.erection.PullOrder;
 import skidway.rules.Setting;
 import skidway.timber.Piece;
 
@@ -22,7 +21,9 @@ final class HandLoads {
     this.scene = scene;
     team = new Team(scene);
     limit = new LiftLimit(scene.setting(Setting.LIFT_FREQUENCY));
-    PullOrder.of(scene.task().site(), scene.task().delivery().pieces())
+    scene
+        .task()
+        .pullOrder()
         .placements()
         .forEach(placement -> placements.put(placement.piece().mark(), placement));
   }

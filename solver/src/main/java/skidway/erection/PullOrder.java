@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import skidway.site.Site;
 import skidway.site.Wall;
 import skidway.timber.Piece;
@@ -27,6 +28,15 @@ public final class PullOrder {
 
   /** Pieces of unknown walls are left out; reading the job refuses them. */
   public static PullOrder of(Site site, List<Piece> pieces) {
+    return of(site, pieces, Set.of());
+  }
+
+  /**
+   * The same order twice: first of all pieces but those held, then of those.
+   *
+   * @param held marks of pieces that cannot be laid before something comes that is not there
+   */
+  public static PullOrder of(Site site, List<Piece> pieces, Set<String> held) {
     Map<String, List<Piece>> byWall = new HashMap<>();
     for (Piece piece : pieces) {
       byWall.computeIfAbsent(piece.wallId(), w -> new ArrayList<>()).add(piece);
@@ -38,7 +48,8 @@ public final class PullOrder {
       all.addAll(WallPlan.place(wall, site.courseM(), byWall.getOrDefault(wall.id(), List.of())));
     }
     all.sort(
-        Comparator.comparingLong((Placement p) -> Math.round(p.bottomM() * 1000))
+        Comparator.comparing((Placement p) -> held.contains(p.piece().mark()))
+            .thenComparingLong(p -> Math.round(p.bottomM() * 1000))
             .thenComparing(p -> wallTurn.get(p.wall().id()))
             .thenComparing(p -> p.piece().position())
             .thenComparing(p -> p.piece().mark()));

@@ -43,6 +43,7 @@ final class PlanReader {
     int revision = Plain.whole(f, "revision", 1);
     String inputs = Plain.text(f, "inputs");
     String previous = Plain.text(f, "previous");
+    int events = f.has("events") ? Plain.whole(f, "events", 0) : 0;
     Optional<Search> search = f.object("search", "search").flatMap(PlanReader::search);
     List<Stack> stacks = list(f, "stacks", "stack", this::stack);
     List<Spot> waitingPlaces = list(f, "waitingPlaces", "waiting place", spots::spot);
@@ -67,7 +68,8 @@ final class PlanReader {
                 unplaced,
                 effort.orElseThrow(),
                 baselines,
-                margins));
+                margins,
+                events));
   }
 
   private <T> List<T> list(
@@ -108,6 +110,7 @@ final class PlanReader {
     String to = f.reference("to");
     int tier = Plain.whole(f, "tier", 0);
     String stand = f.reference("stand");
+    String pickStand = f.has("pickStand") ? f.reference("pickStand") : "";
     double reachM = Plain.number(f, "reachM");
     double massKg = Plain.number(f, "massKg");
     double capacityKg = Plain.number(f, "capacityKg");
@@ -128,7 +131,8 @@ final class PlanReader {
                 reachM,
                 massKg,
                 capacityKg,
-                bearers.orElseThrow()));
+                bearers.orElseThrow(),
+                pickStand));
   }
 
   private static Optional<BearerRow> bearers(Fields f) {
@@ -173,7 +177,8 @@ final class PlanReader {
     double rehandleS = Plain.number(f, "rehandleS");
     double setDownS = Plain.number(f, "setDownS");
     double machineS = Plain.number(f, "machineS");
-    return f.finishStrictly(() -> new Effort(carryS, pickS, rehandleS, setDownS, machineS));
+    double moveS = f.has("moveS") ? Plain.number(f, "moveS") : 0;
+    return f.finishStrictly(() -> new Effort(carryS, pickS, rehandleS, setDownS, machineS, moveS));
   }
 
   private static Optional<Baseline> baseline(Fields f) {

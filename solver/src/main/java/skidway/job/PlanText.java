@@ -55,6 +55,9 @@ final class PlanText {
     json.writeNumberField("revision", plan.revision());
     json.writeStringField("inputs", plan.inputs());
     json.writeStringField("previous", plan.previous());
+    if (plan.events() > 0) {
+      json.writeNumberField("events", plan.events());
+    }
     json.writeObjectFieldStart("search");
     json.writeNumberField("seed", plan.search().seed());
     json.writeNumberField("calculations", plan.search().calculations());
@@ -105,6 +108,9 @@ final class PlanText {
     json.writeStringField("to", step.toId());
     json.writeNumberField("tier", step.tier());
     json.writeStringField("stand", step.standId());
+    if (!step.pickStandId().isEmpty()) {
+      json.writeStringField("pickStand", step.pickStandId());
+    }
     json.writeNumberField("reachM", Rounded.metres(step.reachM()));
     json.writeNumberField("massKg", Rounded.kg(step.massKg()));
     json.writeNumberField("capacityKg", Rounded.kg(step.capacityKg()));
@@ -154,6 +160,9 @@ final class PlanText {
     json.writeNumberField("rehandleS", Rounded.seconds(effort.rehandleS()));
     json.writeNumberField("setDownS", Rounded.seconds(effort.setDownS()));
     json.writeNumberField("machineS", Rounded.seconds(effort.machineS()));
+    if (effort.moveS() > 0) {
+      json.writeNumberField("moveS", Rounded.seconds(effort.moveS()));
+    }
     json.writeEndObject();
   }
 

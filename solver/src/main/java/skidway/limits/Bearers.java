@@ -63,6 +63,11 @@ public record Bearers(double timberM, double mostSpacingM, double leastSpacingM,
     return mostKg;
   }
 
+  /** The most that bearers which lie there already spread over the ground, kg. */
+  public double mostOnGroundKg(BearerRow row, double bundleLengthM, double allowedKpa) {
+    return allowedKpa / (RESERVE * kpa(row, bundleLengthM, 1));
+  }
+
   /** Pressure under the bearer that carries most, kPa. */
   public double kpa(BearerRow row, double bundleLengthM, double massKg) {
     double share = Math.max(endShare(row, bundleLengthM), midShare(row, bundleLengthM));

@@ -4,13 +4,20 @@ package skidway.plan;
  * Crew time by kind, person-seconds.
  *
  * @param pickS lost at picking pieces too low or too high up
+ * @param setDownS lifting on what was set down because something beneath comes off later
+ * @param moveS moving bundles that lay there when the plan began, and changing their tags
  */
 public record Effort(
-    double carryS, double pickS, double rehandleS, double setDownS, double machineS) {
+    double carryS, double pickS, double rehandleS, double setDownS, double machineS, double moveS) {
   public static final Effort NONE = new Effort(0, 0, 0, 0, 0);
 
+  /** Crew time of a plan that begins on an empty site. */
+  public Effort(double carryS, double pickS, double rehandleS, double setDownS, double machineS) {
+    this(carryS, pickS, rehandleS, setDownS, machineS, 0);
+  }
+
   public double totalS() {
-    return carryS + pickS + rehandleS + setDownS + machineS;
+    return carryS + pickS + rehandleS + setDownS + machineS + moveS;
   }
 
   public Effort plus(Effort other) {
@@ -19,6 +26,7 @@ public record Effort(
         pickS + other.pickS,
         rehandleS + other.rehandleS,
         setDownS + other.setDownS,
-        machineS + other.machineS);
+        machineS + other.machineS,
+        moveS + other.moveS);
   }
 }

@@ -13,6 +13,7 @@ import skidway.site.Spot;
  * @param previous fingerprint of the revision before, or an empty text
  * @param steps by their numbers, in whatever order they were written
  * @param waitingPlaces where bundles are set down on the way
+ * @param events how many recorded events it heeds; the first so many of the job
  */
 public record Plan(
     String jobName,
@@ -27,7 +28,8 @@ public record Plan(
     List<Unplaced> unplaced,
     Effort effort,
     List<Baseline> baselines,
-    List<Margin> margins) {
+    List<Margin> margins,
+    int events) {
   public Plan {
     stacks = List.copyOf(stacks);
     waitingPlaces = List.copyOf(waitingPlaces);
@@ -36,6 +38,38 @@ public record Plan(
     unplaced = List.copyOf(unplaced);
     baselines = List.copyOf(baselines);
     margins = List.copyOf(margins);
+  }
+
+  /** A plan that heeds no events. */
+  public Plan(
+      String jobName,
+      int revision,
+      String inputs,
+      String previous,
+      Search search,
+      List<Stack> stacks,
+      List<Spot> waitingPlaces,
+      List<Step> steps,
+      List<Reason> reasons,
+      List<Unplaced> unplaced,
+      Effort effort,
+      List<Baseline> baselines,
+      List<Margin> margins) {
+    this(
+        jobName,
+        revision,
+        inputs,
+        previous,
+        search,
+        stacks,
+        waitingPlaces,
+        steps,
+        reasons,
+        unplaced,
+        effort,
+        baselines,
+        margins,
+        0);
   }
 
   /** The same plan as a revision of a job. */
@@ -53,7 +87,27 @@ public record Plan(
         unplaced,
         effort,
         baselines,
-        margins);
+        margins,
+        events);
+  }
+
+  /** The same plan, made when so many events were recorded. */
+  public Plan heeding(int newEvents) {
+    return new Plan(
+        jobName,
+        revision,
+        inputs,
+        previous,
+        search,
+        stacks,
+        waitingPlaces,
+        steps,
+        reasons,
+        unplaced,
+        effort,
+        baselines,
+        margins,
+        newEvents);
   }
 
   /** The same plan with the margins an audit found. */
@@ -71,6 +125,7 @@ public record Plan(
         unplaced,
         effort,
         baselines,
-        newMargins);
+        newMargins,
+        events);
   }
 }

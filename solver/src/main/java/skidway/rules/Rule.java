@@ -358,6 +358,17 @@ public enum Rule {
       Setting.MACHINE_SPEED,
       Setting.MACHINE_CREW),
 
+  MOVE_TIME(
+      "moveTime",
+      Level.SOFT,
+      "A bundle that lies somewhere already is moved, or lifted aside and back, and tagged anew.",
+      "times are settings",
+      Measure.DURATION,
+      Setting.MACHINE_LIFT,
+      Setting.MACHINE_SPEED,
+      Setting.MACHINE_CREW,
+      Setting.RETAG),
+
   // What a plan cannot settle.
   TEAM_LIFT(
       "teamLift",

@@ -371,7 +371,13 @@ public enum Setting {
       "seconds to hook or fork, lift, set on bearers and let go"),
   MACHINE_SPEED(
       "machineSpeed", Measure.SPEED, 1.5, Flag.ASSUMPTION, "machine with a load, on site ground"),
-  MACHINE_CREW("machineCrew", Measure.COUNT, 2, Flag.COMMON_PRACTICE, "operator and spotter");
+  MACHINE_CREW("machineCrew", Measure.COUNT, 2, Flag.COMMON_PRACTICE, "operator and spotter"),
+  RETAG(
+      "retag",
+      Measure.DURATION,
+      120,
+      Flag.ASSUMPTION,
+      "person-seconds to print and change both tags of a bundle that comes to lie elsewhere");
 
   private final String key;
   private final Measure measure;

@@ -4,15 +4,20 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import skidway.erection.PullOrder;
 import skidway.limits.RackRoom;
+import skidway.plan.Presence;
+import skidway.plan.Stack;
 import skidway.plan.Task;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
+import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
+import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
 import skidway.timber.Piece;
 
@@ -24,6 +29,11 @@ import skidway.timber.Piece;
 final class Board {
   /** Price of a bundle on a spot where a rule keeps it off. */
   static final long REFUSED = -1;
+
+  /**
+   * A walk that counts for one that does not exist: what lies there must be priced all the same.
+   */
+  private static final double NO_WAY_M = 1000;
 
   final Task task;
   final List<Bundle> bundles;
@@ -65,7 +75,7 @@ final class Board {
 
   final Footings footings;
 
-  /** Most that a stack may weigh, kg, by footing and lowest bundle. */
+  /** Most that a stack on new bearers may weigh, kg, by footing and lowest bundle. */
   final double[][] mostKg;
 
   /** How many times as high as wide a stack may be, by spot. */
@@ -81,6 +91,32 @@ final class Board {
 
   /** What a stack adds to the shared limits, by spot and size of its lowest bundle. */
   private final SharedLimits.@Nullable Share[][] shares;
+
+  /** How often loads come after something has been pulled, and once more. */
+  final int moments;
+
+  /** The moment at which each bundle comes. */
+  final int[] comes;
+
+  /** The moments at which each bundle is there, a bit each. */
+  final long[] there;
+
+  /** Where each bundle lies from the start, or {@link Occupancy#NOWHERE}. */
+  final int[] home;
+
+  /** Its tier there, 1 = bottom. */
+  final int[] homeTier;
+
+  /**
+   * Most that may lie on a lowest bundle's spot, itself included, on the bearers it lies on, kg.
+   */
+  private final double[] standsOnKg;
+
+  /** Whether it must stay there. */
+  final boolean[] fixed;
+
+  /** The order in which bundles come; those that lie there from the start come at once. */
+  final int[] turn;
 
   private final int[] sizeOf;
 
@@ -156,6 +192,18 @@ final class Board {
       onEndM2[b] = RackRoom.floorM2(bundles.get(b));
       rackMs[b] = time.rackMs(pieces.size());
     }
+    Presence presence = Presence.of(task);
+    moments = presence.moments();
+    comes = bundles.stream().mapToInt(presence::comes).toArray();
+    there = bundles.stream().mapToLong(presence::moments).toArray();
+    home = new int[n];
+    homeTier = new int[n];
+    standsOnKg = new double[n];
+    fixed = new boolean[n];
+    turn = new int[n];
+    for (int b = 0; b < n; b++) {
+      takeStart(b);
+    }
     rack = new boolean[m];
     footing = new int[m];
     mostSlender = new double[m];
@@ -174,6 +222,9 @@ final class Board {
       rackMassKg[s] = footings.mostInRackKg(footing[s], spot);
       rackFloorM2[s] = spot.footprint().areaM2() * task.settings().get(Setting.RACK_PACKING);
     }
+    for (int b = 0; b < n; b++) {
+      standsOnKg[b] = homeTier[b] == 1 ? standsOnKg(b) : 0;
+    }
     carryMs = new long[n][m];
     placeMs = new long[n][m];
     BundleFit fit = new BundleFit(this);
@@ -188,24 +239,95 @@ final class Board {
     }
   }
 
+  private void takeStart(int b) {
+    String id = bundles.get(b).id();
+    Optional<Stack> stack = task.start().stackOf(id);
+    home[b] = stack.map(there -> numberOf(there.spot().id())).orElse(Occupancy.NOWHERE);
+    homeTier[b] = stack.map(there -> there.bundleIds().indexOf(id) + 1).orElse(0);
+    fixed[b] = task.start().fixed().contains(id);
+    turn[b] = stack.isPresent() ? -1 : b;
+  }
+
+  /** Where nobody knows the bearers, they bear what lies on them and no more. */
+  private double standsOnKg(int b) {
+    BearerRow row = task.start().bearers().get(bundles.get(b).id());
+    if (row != null) {
+      return footings.mostKg(footing[home[b]], bundles.get(b), row);
+    }
+    return IntStream.range(0, bundles.size())
+        .filter(other -> home[other] == home[b])
+        .mapToDouble(other -> massKg[other])
+        .sum();
+  }
+
+  /** Most that a stack on a spot may weigh when this bundle is its lowest, kg. */
+  double mostKg(int spot, int lowest) {
+    return home[lowest] == spot && homeTier[lowest] == 1
+        ? standsOnKg[lowest]
+        : mostKg[footing[spot]][lowest];
+  }
+
+  private int numberOf(String spotId) {
+    for (int s = 0; s < spots.size(); s++) {
+      if (spots.get(s).id().equals(spotId)) {
+        return s;
+      }
+    }
+    throw new IllegalArgumentException("No candidate is called " + spotId + ".");
+  }
+
   private void price(int b, int s, double[] metres, BundleFit fit) {
-    Bundle bundle = bundles.get(b);
-    Spot spot = spots.get(s);
     placeMs[b][s] = REFUSED;
-    if (!fit.refusals(b, s).isEmpty()) {
+    boolean stays = home[b] == s;
+    if ((fixed[b] && !stays) || (lies(b) && rack[s] && !stays)) {
+      return;
+    }
+    if (!stays && !fit.refusals(b, s).isEmpty()) {
       return;
     }
     long carry = 0;
     for (int i = 0; i < pulls[b].length; i++) {
       double way = metres[pulls[b][i]];
-      if (Double.isInfinite(way)) {
+      if (Double.isInfinite(way) && !stays) {
         return;
       }
-      carry += time.carryMs(carriers[b][i], way);
+      carry += time.carryMs(carriers[b][i], Math.min(way, NO_WAY_M));
+    }
+    long machine = stays ? 0 : machineMs(b, s);
+    if (machine == REFUSED) {
+      return;
     }
     carryMs[b][s] = carry;
-    Lifts.Lift lift = lifts.offTruck(bundle, massKg[b], spot.footprint().centre()).orElseThrow();
-    placeMs[b][s] = carry + time.liftMs(lift.driveM()) + (rack[s] ? rackMs[b] : 0);
+    placeMs[b][s] = carry + machine + (rack[s] && !stays ? rackMs[b] : 0);
+  }
+
+  /** The machine's work of bringing a bundle to a spot where it is not, and new tags if it lay. */
+  private long machineMs(int b, int s) {
+    Bundle bundle = bundles.get(b);
+    Point place = spots.get(s).footprint().centre();
+    if (!lies(b)) {
+      return time.liftMs(lifts.offTruck(bundle, massKg[b], place).orElseThrow().driveM());
+    }
+    Point from = spots.get(home[b]).footprint().centre();
+    return lifts
+        .move(bundle, massKg[b], from, place)
+        .map(move -> time.liftMs(move.driveM()) + time.retagMs())
+        .orElse(REFUSED);
+  }
+
+  /** Whether a bundle lies somewhere from the start. */
+  boolean lies(int bundle) {
+    return home[bundle] != Occupancy.NOWHERE;
+  }
+
+  /** Whether a bundle is on site when a moment begins. */
+  boolean isThere(int bundle, int moment) {
+    return (there[bundle] >> moment & 1) == 1;
+  }
+
+  /** The last moment at which a bundle is there. */
+  int lastMoment(int bundle) {
+    return 63 - Long.numberOfLeadingZeros(there[bundle]);
   }
 
   /** Numbers sizes of bundles, so that bundles of one size have one number. */

@@ -79,7 +79,9 @@ final class Change {
       if (live.board.placeMs[bundles[i]][target] == Board.REFUSED) {
         return true;
       }
-      if (live.count(target) == 0 && live.excluders(target) > vacatedAround(target, live)) {
+      if (live.board.moments == 1
+          && live.count(target) == 0
+          && live.excluders(target) > vacatedAround(target, live)) {
         return true;
       }
     }

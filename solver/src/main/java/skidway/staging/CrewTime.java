@@ -20,6 +20,7 @@ final class CrewTime {
   private final double liftS;
   private final double machineMps;
   private final double machineCrew;
+  private final double retagS;
 
   CrewTime(Settings settings) {
     team = Teams.under(settings);
@@ -31,6 +32,7 @@ final class CrewTime {
     liftS = settings.get(Setting.MACHINE_LIFT);
     machineMps = settings.get(Setting.MACHINE_SPEED);
     machineCrew = settings.get(Setting.MACHINE_CREW);
+    retagS = settings.get(Setting.RETAG);
   }
 
   /** People who carry a piece. */
@@ -66,6 +68,11 @@ final class CrewTime {
   /** One lift, with a drive of the machine there and back. */
   long liftMs(double driveMetres) {
     return millis((liftS + 2 * driveMetres / machineMps) * machineCrew);
+  }
+
+  /** Changing the tags of a bundle. */
+  long retagMs() {
+    return millis(retagS);
   }
 
   private static long millis(double seconds) {

@@ -63,6 +63,15 @@ final class Footings {
     return bearers.mostOnGroundKg(lowest.lengthM(), lowest.widthM(), on.allowedKpa());
   }
 
+  /** Most that a stack may weigh whose lowest bundle lies on these bearers already, kg. */
+  double mostKg(int footing, Bundle lowest, BearerRow row) {
+    return isDeck(footing)
+        ? mostKg(footing, lowest)
+        : Math.min(
+            mostKg(footing, lowest),
+            bearers.mostOnGroundKg(row, lowest.lengthM(), allowedKpa(footing)));
+  }
+
   /** Most that pieces on end may weigh in a rack, kg; on ground it stands on two rails. */
   double mostInRackKg(int footing, Spot rack) {
     Footing on = footings.get(footing);

@@ -25,8 +25,14 @@ final class Lifts {
    * A stand, the distance driven to it, and the reach from it, metres.
    *
    * @param capacityKg how heavy the bundle may be at that reach
+   * @param pickStand where the machine picks the bundle up; the same stand unless it drives with it
    */
-  record Lift(MachineStand stand, double driveM, double reachM, double capacityKg) {}
+  record Lift(
+      MachineStand stand, double driveM, double reachM, double capacityKg, MachineStand pickStand) {
+    Lift(MachineStand stand, double driveM, double reachM, double capacityKg) {
+      this(stand, driveM, reachM, capacityKg, stand);
+    }
+  }
 
   private final Task task;
   private final Machine machine;
@@ -69,6 +75,38 @@ final class Lifts {
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /**
+   * The best lift of a bundle that lies on site to another place: picked up from one stand, driven
+   * to another if need be, put down from there.
+   */
+  Optional<Lift> move(Bundle bundle, double massKg, Point from, Point to) {
+    Lift best = null;
+    for (MachineStand pick : machine.stands()) {
+      Lift up = lift(bundle, pick, pick.at(), List.of(from));
+      if (!refusals(bundle, massKg, up, List.of(from, pick.at())).isEmpty()) {
+        continue;
+      }
+      for (MachineStand stand : machine.stands()) {
+        Lift down = lift(bundle, stand, pick.at(), List.of(to));
+        List<Point> way = List.of(from, pick.at(), stand.at(), to);
+        if (refusals(bundle, massKg, down, way).isEmpty() && mayDrive(bundle, pick, stand)) {
+          best = better(best, farther(up, down));
+        }
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private boolean mayDrive(Bundle bundle, MachineStand from, MachineStand to) {
+    return from.equals(to) || (laneTakes(bundle, from) && laneTakes(bundle, to));
+  }
+
+  /** A lift told by the end at which the machine reaches farther. */
+  private static Lift farther(Lift up, Lift down) {
+    Lift end = up.reachM() > down.reachM() ? up : down;
+    return new Lift(down.stand(), down.driveM(), end.reachM(), end.capacityKg(), up.stand());
   }
 
   /**

@@ -23,7 +23,7 @@ final class Objection {
       List<Rule> refusals = fit.refusals(bundle, spot);
       return refusals.isEmpty() ? List.of(Rule.PATHS_OPEN) : refusals;
     }
-    if (occupancy.count(spot) == 0 && !occupancy.free(spot)) {
+    if (occupancy.blocked(bundle, spot)) {
       return List.of(Rule.SPOTS_APART);
     }
     int brokenBefore = occupancy.brokenRules();

@@ -19,8 +19,15 @@ final class Occupancy {
   private final int[][] members;
   private final int[] count;
   private final StackCost[] stacks;
-  private final int[] excludedBy;
-  private final SharedLoads shared;
+
+  /** How many bundles are there, by moment and spot. */
+  private final int[][] countAt;
+
+  /** How many used spots exclude a spot, by moment and spot. */
+  private final int[][] excludedBy;
+
+  /** By moment. */
+  private final SharedLoads[] shared;
 
   /** Sets of spots that must not all be used, because together they shut a walking path. */
   private final List<int[]> shutTogether;
@@ -30,6 +37,9 @@ final class Occupancy {
   private int illegalStacks;
   private int conflicts;
 
+  /** How many rules are broken by what lies there from the start. */
+  private int tolerated;
+
   Occupancy(Board board, StackEvaluator evaluator, List<int[]> shutTogether) {
     this.board = board;
     this.evaluator = evaluator;
@@ -38,8 +48,10 @@ final class Occupancy {
     members = new int[board.spotCount()][];
     count = new int[board.spotCount()];
     stacks = new StackCost[board.spotCount()];
-    excludedBy = new int[board.spotCount()];
-    shared = new SharedLoads(board);
+    countAt = new int[board.moments][board.spotCount()];
+    excludedBy = new int[board.moments][board.spotCount()];
+    shared = new SharedLoads[board.moments];
+    Arrays.setAll(shared, moment -> new SharedLoads(board));
     clear();
   }
 
@@ -47,8 +59,11 @@ final class Occupancy {
     Arrays.fill(spotOf, NOWHERE);
     Arrays.fill(count, 0);
     Arrays.fill(stacks, StackCost.EMPTY);
-    Arrays.fill(excludedBy, 0);
-    shared.clear();
+    for (int moment = 0; moment < board.moments; moment++) {
+      Arrays.fill(countAt[moment], 0);
+      Arrays.fill(excludedBy[moment], 0);
+      shared[moment].clear();
+    }
     costMs = 0;
     unplaced = spotOf.length;
     illegalStacks = 0;
@@ -61,8 +76,10 @@ final class Occupancy {
       return;
     }
     int k = count[spot]++;
-    if (k == 0) {
-      open(spot);
+    for (int moment = board.comes[bundle]; moment < board.moments; moment++) {
+      if (board.isThere(bundle, moment) && countAt[moment][spot]++ == 0) {
+        open(spot, moment);
+      }
     }
     int[] row = roomFor(spot, k + 1);
     int at = k;
@@ -93,8 +110,10 @@ final class Occupancy {
     spotOf[bundle] = NOWHERE;
     unplaced++;
     costMs -= board.placeMs[bundle][spot];
-    if (k == 0) {
-      close(spot);
+    for (int moment = board.comes[bundle]; moment < board.moments; moment++) {
+      if (board.isThere(bundle, moment) && --countAt[moment][spot] == 0) {
+        close(spot, moment);
+      }
     }
     reprice(spot);
   }
@@ -108,18 +127,18 @@ final class Occupancy {
     return row;
   }
 
-  private void open(int spot) {
-    conflicts += excludedBy[spot];
+  private void open(int spot, int moment) {
+    conflicts += excludedBy[moment][spot];
     for (int other : board.excludes[spot]) {
-      excludedBy[other]++;
+      excludedBy[moment][other]++;
     }
   }
 
-  private void close(int spot) {
+  private void close(int spot, int moment) {
     for (int other : board.excludes[spot]) {
-      excludedBy[other]--;
+      excludedBy[moment][other]--;
     }
-    conflicts -= excludedBy[spot];
+    conflicts -= excludedBy[moment][spot];
   }
 
   private void reprice(int spot) {
@@ -128,22 +147,55 @@ final class Occupancy {
     stacks[spot] = after;
     costMs += after.totalMs() - before.totalMs();
     illegalStacks += (after.legal() ? 0 : 1) - (before.legal() ? 0 : 1);
-    shared.set(spot, share(spot, after), massKg(spot));
+    for (int moment = 0; moment < board.moments; moment++) {
+      shared[moment].set(spot, share(spot, after, moment), massKg(spot, moment));
+    }
   }
 
   /** A stack that is illegal by itself need not be asked what it shares. */
-  private SharedLimits.Share share(int spot, StackCost stack) {
-    if (count[spot] == 0 || !stack.legal()) {
+  private SharedLimits.Share share(int spot, StackCost stack, int moment) {
+    if (countAt[moment][spot] == 0 || !stack.legal()) {
       return SharedLimits.Share.NONE;
     }
-    return board.share(spot, board.rack[spot] ? members[spot][0] : stack.order().get(0));
+    return board.share(spot, lowest(spot, stack, moment));
   }
 
-  /** What lies on a spot, kg at most. */
+  private int lowest(int spot, StackCost stack, int moment) {
+    if (board.rack[spot]) {
+      return members[spot][0];
+    }
+    for (int bundle : stack.order()) {
+      if (board.isThere(bundle, moment)) {
+        return bundle;
+      }
+    }
+    throw new IllegalStateException("Nothing is there.");
+  }
+
+  /** What lies on a spot when most does, kg at most. */
   double massKg(int spot) {
+    double most = 0;
+    for (int moment = 0; moment < board.moments; moment++) {
+      most = Math.max(most, massKg(spot, moment));
+    }
+    return most;
+  }
+
+  /** What lies on a spot when most does while a bundle of it is there, kg at most. */
+  double massWithKg(int spot, int bundle) {
+    double most = 0;
+    for (int moment = 0; moment < board.moments; moment++) {
+      most = board.isThere(bundle, moment) ? Math.max(most, massKg(spot, moment)) : most;
+    }
+    return most;
+  }
+
+  /** What lies on a spot when a moment begins, kg at most. */
+  double massKg(int spot, int moment) {
     double sum = 0;
     for (int i = 0; i < count[spot]; i++) {
-      sum += board.massKg[members[spot][i]];
+      int bundle = members[spot][i];
+      sum += board.isThere(bundle, moment) ? board.massKg[bundle] : 0;
     }
     return sum;
   }
@@ -162,35 +214,52 @@ final class Occupancy {
   }
 
   private boolean rackHolds(int spot, int k) {
-    double floor = 0;
-    double mass = massKg(spot);
-    for (int i = 0; i < k; i++) {
-      floor += board.onEndM2[members[spot][i]];
+    for (int moment = 0; moment < board.moments; moment++) {
+      double floorM2 = 0;
+      for (int i = 0; i < k; i++) {
+        int bundle = members[spot][i];
+        floorM2 += board.isThere(bundle, moment) ? board.onEndM2[bundle] : 0;
+      }
+      double massKg = massKg(spot, moment);
+      if (floorM2 > board.rackFloorM2[spot] + 1e-9
+          || massKg > board.massLimitKg[spot] + 1e-9
+          || massKg > board.rackMassKg[spot] + 1e-9) {
+        return false;
+      }
     }
-    return floor <= board.rackFloorM2[spot] + 1e-9
-        && mass <= board.massLimitKg[spot] + 1e-9
-        && mass <= board.rackMassKg[spot] + 1e-9;
+    return true;
   }
 
-  /** Whether nothing on the board breaks a rule. */
+  /** Whether nothing breaks a rule but what did from the start. */
   boolean legal() {
-    return illegalStacks == 0 && conflicts == 0 && shared.broken() == 0 && shutPaths() == 0;
+    return brokenRules() <= tolerated;
   }
 
   int brokenRules() {
-    return illegalStacks + conflicts + shared.broken() + shutPaths();
+    int broken = illegalStacks + conflicts + shutPaths();
+    for (SharedLoads loads : shared) {
+      broken += loads.broken();
+    }
+    return broken;
   }
 
   private int shutPaths() {
     int shut = 0;
     for (int[] together : shutTogether) {
-      boolean all = true;
-      for (int spot : together) {
-        all &= count[spot] > 0;
+      for (int moment = 0; moment < board.moments; moment++) {
+        shut += allUsed(together, moment) ? 1 : 0;
       }
-      shut += all ? 1 : 0;
     }
     return shut;
+  }
+
+  private boolean allUsed(int[] spots, int moment) {
+    for (int spot : spots) {
+      if (countAt[moment][spot] == 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Cost of all placed bundles, person-milliseconds. */
@@ -210,6 +279,11 @@ final class Occupancy {
     return count[spot];
   }
 
+  /** How many bundles are on a spot when a moment begins. */
+  int count(int spot, int moment) {
+    return countAt[moment][spot];
+  }
+
   int member(int spot, int i) {
     return members[spot][i];
   }
@@ -225,12 +299,14 @@ final class Occupancy {
 
   /** Whether stacks together exceed a limit they share. */
   boolean overloaded() {
-    return shared.broken() > 0;
+    return Arrays.stream(shared).anyMatch(loads -> loads.broken() > 0);
   }
 
-  /** Whether shared limits are kept while some bundles wait, each alone on its place. */
-  boolean takesWaiting(List<Integer> bundles, List<Integer> places) {
-    return shared.takes(
+  /**
+   * Whether shared limits are kept at a moment while some bundles wait, each alone on its place.
+   */
+  boolean takesWaiting(List<Integer> bundles, List<Integer> places, int moment) {
+    return shared[moment].takes(
         IntStream.range(0, bundles.size())
             .mapToObj(
                 i ->
@@ -241,17 +317,45 @@ final class Occupancy {
 
   /** The rule of the first shared limit that is exceeded. */
   Rule overloadedRule() {
-    return shared.firstBroken();
+    return Arrays.stream(shared)
+        .filter(loads -> loads.broken() > 0)
+        .findFirst()
+        .orElseThrow()
+        .firstBroken();
   }
 
-  /** How many used spots exclude this one. */
+  /** How many used spots exclude this one, over all moments. */
   int excluders(int spot) {
-    return excludedBy[spot];
+    int sum = 0;
+    for (int[] at : excludedBy) {
+      sum += at[spot];
+    }
+    return sum;
   }
 
-  /** Whether no used spot excludes this one. */
+  /** Whether no used spot ever excludes this one. */
   boolean free(int spot) {
-    return excludedBy[spot] == 0;
+    return excluders(spot) == 0;
+  }
+
+  /** Whether a spot that another excludes would have to be taken for a bundle: seen at a glance. */
+  boolean blocked(int bundle, int spot) {
+    for (int moment = board.comes[bundle]; moment < board.moments; moment++) {
+      if (countAt[moment][spot] == 0
+          && excludedBy[moment][spot] > 0
+          && board.isThere(bundle, moment)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Puts what lies there from the start where it lies; the rules it breaks there are forgiven. */
+  void layStart() {
+    for (int b = 0; b < board.bundleCount(); b++) {
+      put(b, board.home[b]);
+    }
+    tolerated = brokenRules();
   }
 
   /** Where every bundle lies now. */

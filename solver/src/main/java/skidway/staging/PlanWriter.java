@@ -1,6 +1,7 @@
 package skidway.staging;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,11 +30,7 @@ final class PlanWriter {
 
   Plan plan(Search search, List<Baseline> baselines) {
     List<Integer> waiting =
-        lifts.stream()
-            .filter(l -> l.kind() == StepKind.SET_DOWN)
-            .map(Unloading.Lift::to)
-            .distinct()
-            .toList();
+        lifts.stream().filter(l -> l.kind().waits()).map(Unloading.Lift::to).distinct().toList();
     Map<Integer, Spot> named = new SpotCodes(board.task).name(board, used(), waiting);
     return new Plan(
         board.task.jobName(),
@@ -55,21 +52,34 @@ final class PlanWriter {
     List<Stack> stacks = new ArrayList<>();
     named.forEach(
         (s, spot) -> {
-          if (occupancy.count(s) > 0) {
-            stacks.add(new Stack(spot, bundleIds(s)));
+          for (List<Integer> pile : piles(s)) {
+            stacks.add(new Stack(spot, pile.stream().map(b -> board.bundles.get(b).id()).toList()));
           }
         });
     return stacks;
   }
 
-  private List<String> bundleIds(int spot) {
-    List<Integer> order =
-        board.rack[spot]
-            ? IntStream.range(0, occupancy.count(spot))
-                .mapToObj(i -> occupancy.member(spot, i))
-                .toList()
-            : occupancy.stack(spot).order();
-    return order.stream().map(b -> board.bundles.get(b).id()).toList();
+  /** The stacks of a spot, one after the other: what never meets is never stacked. */
+  private List<List<Integer>> piles(int spot) {
+    List<List<Integer>> piles = new ArrayList<>();
+    int last = -1;
+    for (int bundle : bundles(spot)) {
+      if (board.comes[bundle] > last) {
+        piles.add(new ArrayList<>());
+      }
+      piles.get(piles.size() - 1).add(bundle);
+      last = Math.max(last, board.lastMoment(bundle));
+    }
+    return piles;
+  }
+
+  private List<Integer> bundles(int spot) {
+    return board.rack[spot]
+        ? IntStream.range(0, occupancy.count(spot))
+            .mapToObj(i -> occupancy.member(spot, i))
+            .sorted(Comparator.comparingInt((Integer b) -> board.comes[b]).thenComparing(b -> b))
+            .toList()
+        : occupancy.stack(spot).order();
   }
 
   private List<Unplaced> unplaced() {
@@ -101,7 +111,9 @@ final class PlanWriter {
     Map<Integer, Unloading.Lift> setDown = new HashMap<>();
     Effort effort = Effort.NONE;
     for (Unloading.Lift lift : lifts) {
-      if (lift.kind() == StepKind.LIFT_ON) {
+      if (board.lies(lift.bundle())) {
+        effort = effort.plus(moved(board.time.liftMs(lift.machine().driveM())));
+      } else if (lift.kind() == StepKind.LIFT_ON) {
         Unloading.Lift before = Objects.requireNonNull(setDown.get(lift.bundle()));
         double drive = before.machine().stand().at().distanceTo(lift.machine().stand().at());
         effort = effort.plus(new Effort(0, 0, 0, Efforts.seconds(board.time.liftMs(drive)), 0));
@@ -111,7 +123,26 @@ final class PlanWriter {
         effort = effort.plus(new Effort(0, 0, 0, 0, machineS));
       }
     }
-    return effort;
+    return effort.plus(moved(board.time.retagMs() * taggedAnew()));
+  }
+
+  private static Effort moved(long ms) {
+    return new Effort(0, 0, 0, 0, 0, Efforts.seconds(ms));
+  }
+
+  /** How many bundles come to lie on another spot or tier than from the start. */
+  private long taggedAnew() {
+    return IntStream.range(0, board.bundleCount())
+        .filter(board::lies)
+        .filter(b -> occupancy.spotOf(b) != Occupancy.NOWHERE)
+        .filter(b -> occupancy.spotOf(b) != board.home[b] || changesTier(b))
+        .count();
+  }
+
+  private boolean changesTier(int bundle) {
+    int spot = board.home[bundle];
+    return !board.rack[spot]
+        && occupancy.stack(spot).order().indexOf(bundle) + 1 != board.homeTier[bundle];
   }
 
   private List<Integer> used() {

@@ -33,7 +33,7 @@ final class Polish {
       if (occupancy.costMs() + board.placeMs[bundle][s] >= bestMs) {
         break;
       }
-      if (s == from || (occupancy.count(s) == 0 && !occupancy.free(s))) {
+      if (s == from || occupancy.blocked(bundle, s)) {
         continue;
       }
       occupancy.put(bundle, s);

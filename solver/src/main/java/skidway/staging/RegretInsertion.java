@@ -56,7 +56,7 @@ final class RegretInsertion {
 
   /** What a bundle adds to the cost on a spot, or NONE where it may not lie now. */
   private long extraMs(int bundle, int spot) {
-    if (occupancy.count(spot) == 0 && !occupancy.free(spot)) {
+    if (occupancy.blocked(bundle, spot)) {
       return NONE;
     }
     long before = occupancy.costMs();

@@ -31,6 +31,7 @@ final class SpotCodes {
   private final Site site;
   private final Map<String, String> prefixes = new HashMap<>();
   private final Set<String> taken = new HashSet<>();
+  private final Set<String> kept = new HashSet<>();
 
   SpotCodes(Task task) {
     this.site = task.site();
@@ -42,7 +43,15 @@ final class SpotCodes {
               taken.add(name);
               stems.add(name.replaceAll("\\d+$", ""));
             });
+    task.start().marked().forEach(spot -> keep(spot.id()));
+    task.start().stacks().forEach(stack -> keep(stack.spot().id()));
     site.zones().forEach(zone -> prefixes.put(zone.id(), prefix(zone.id(), stems)));
+  }
+
+  /** A code that is painted on the ground stays with its spot. */
+  private void keep(String code) {
+    taken.add(code);
+    kept.add(code);
   }
 
   /** Everything else on the sheet that has a name; a spot must not be mistaken for any of it. */
@@ -67,7 +76,7 @@ final class SpotCodes {
     all.addAll(inReadingOrder(board, waiting));
     for (int s : all) {
       Spot spot = board.spots.get(s);
-      if (site.spots().isEmpty()) {
+      if (site.spots().isEmpty() && !kept.contains(spot.id())) {
         String kind = spot.kind() == SpotKind.RACK ? "R" : waiting.contains(s) ? "X" : "";
         String stem = prefixes.get(spot.zoneId()) + kind;
         spot = spot.called(next(stem, counters));

@@ -1,6 +1,7 @@
 package skidway.staging;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -11,7 +12,6 @@ import skidway.plan.Baseline;
 import skidway.plan.Plan;
 import skidway.plan.Search;
 import skidway.plan.Task;
-import skidway.site.Spot;
 
 /**
  * Stages a delivery: lays out spots, prices every bundle on every spot, builds a first plan,
@@ -84,8 +84,10 @@ public final class Stager {
 
   private Plan plan() {
     StagingSolution.Ground ground = ground(limits.calculations());
-    List<Baseline> baselines = new Baselines(ground).all();
+    List<Baseline> baselines =
+        board.task.start().stacks().isEmpty() ? new Baselines(ground).all() : List.of();
     Occupancy occupancy = ground.empty();
+    occupancy.layStart();
     new RegretInsertion(occupancy).fill();
     improve(occupancy, limits.calculations());
     Occupancy sound = makeSound(occupancy);
@@ -122,6 +124,7 @@ public final class Stager {
       Occupancy next = ground(1).empty();
       next.restore(occupancy.snapshot());
       dropOffenders(next);
+      layBack(next);
       if (round < MOST_REPAIRS) {
         new RegretInsertion(next).fill();
         improve(next, Math.max(1, limits.calculations() / REPAIR_SHARE));
@@ -132,23 +135,51 @@ public final class Stager {
   }
 
   private boolean isSound(Occupancy occupancy) {
-    return paths.shutBy(usedSpots(occupancy)).isEmpty() && Unloading.of(occupancy).complete();
+    return shut(occupancy).isEmpty() && Unloading.of(occupancy).complete();
   }
 
   /** Whether the plan is unsound; what makes it so is forbidden from now on. */
   private boolean learn(Occupancy occupancy, int round) {
-    Map<String, Integer> byId = new HashMap<>();
-    used(occupancy).forEach(s -> byId.put(board.spots.get(s).id(), s));
-    List<List<String>> shut = paths.shutBy(usedSpots(occupancy));
-    for (List<String> together : shut) {
-      shutTogether.add(together.stream().mapToInt(byId::get).toArray());
-    }
+    List<int[]> shut = shut(occupancy);
+    shutTogether.addAll(shut);
     int stranded = Unloading.of(occupancy).stranded();
     if (stranded != Occupancy.NOWHERE) {
-      waits = round < REPAIRS_WITH_WAITS ? withoutWaitsOf(stranded, occupancy) : Waits.NONE;
+      waits = fewerWaits(stranded, occupancy, round);
       evaluator = new StackEvaluator(board, waits);
     }
     return !shut.isEmpty() || stranded != Occupancy.NOWHERE;
+  }
+
+  /** Sets of spots that at some moment together shut a path, but for those that must stay. */
+  private List<int[]> shut(Occupancy occupancy) {
+    List<int[]> shut = new ArrayList<>();
+    for (int moment = 0; moment < board.moments; moment++) {
+      List<Integer> used = used(occupancy, moment);
+      Map<String, Integer> byId = new HashMap<>();
+      used.forEach(s -> byId.put(board.spots.get(s).id(), s));
+      for (List<String> together : paths.shutBy(used.stream().map(board.spots::get).toList())) {
+        int[] spots = together.stream().mapToInt(byId::get).sorted().toArray();
+        boolean told = shut.stream().anyMatch(other -> Arrays.equals(other, spots));
+        if (!told && !IntStream.of(spots).allMatch(s -> mustStay(occupancy, s))) {
+          shut.add(spots);
+        }
+      }
+    }
+    return shut;
+  }
+
+  /** Whether something lies on a spot that nobody may lift. */
+  private boolean mustStay(Occupancy occupancy, int spot) {
+    return IntStream.range(0, occupancy.count(spot))
+        .map(i -> occupancy.member(spot, i))
+        .anyMatch(b -> board.home[b] == spot && !waits.mayLift(board, b));
+  }
+
+  private Waits fewerWaits(int stranded, Occupancy occupancy, int round) {
+    if (board.lies(stranded)) {
+      return waits.withoutLifting(stranded);
+    }
+    return round < REPAIRS_WITH_WAITS ? withoutWaitsOf(stranded, occupancy) : waits.withoutAny();
   }
 
   /** The stranded bundle may not wait again for those that belong under it in this stack. */
@@ -163,12 +194,25 @@ public final class Stager {
     return fewer;
   }
 
+  /** What lies on site and was dropped stays where it lies, if that is still open. */
+  private void layBack(Occupancy occupancy) {
+    for (int b = 0; b < board.bundleCount(); b++) {
+      if (board.lies(b) && occupancy.spotOf(b) == Occupancy.NOWHERE) {
+        occupancy.put(b, board.home[b]);
+        if (!occupancy.legal()) {
+          occupancy.take(b);
+        }
+      }
+    }
+  }
+
   /** Takes bundles off until nothing forbidden is left. */
   private void dropOffenders(Occupancy occupancy) {
     for (int[] together : shutTogether) {
-      if (IntStream.of(together).allMatch(s -> occupancy.count(s) > 0)) {
+      if (usedTogether(occupancy, together)) {
         int fewest =
             IntStream.of(together)
+                .filter(s -> !mustStay(occupancy, s))
                 .boxed()
                 .min(Comparator.comparingInt(occupancy::count))
                 .orElseThrow();
@@ -182,6 +226,11 @@ public final class Stager {
         occupancy.take(occupancy.member(s, offender(occupancy, s)));
       }
     }
+  }
+
+  private boolean usedTogether(Occupancy occupancy, int[] spots) {
+    return IntStream.range(0, board.moments)
+        .anyMatch(moment -> IntStream.of(spots).allMatch(s -> occupancy.count(s, moment) > 0));
   }
 
   /** The bundle without which a stack would be legal, or else the last one off. */
@@ -221,8 +270,8 @@ public final class Stager {
     }
   }
 
-  private List<Spot> usedSpots(Occupancy occupancy) {
-    return used(occupancy).stream().map(board.spots::get).toList();
+  private List<Integer> used(Occupancy occupancy, int moment) {
+    return used(occupancy).stream().filter(s -> occupancy.count(s, moment) > 0).toList();
   }
 
   private List<Integer> used(Occupancy occupancy) {

@@ -21,8 +21,12 @@ class StagingSolution {
       List<int[]> shutTogether,
       StopButton stop,
       DrawBudget draws) {
+    /** Nothing lies anywhere yet, not even what lies there from the start. */
     Occupancy empty() {
-      return new Occupancy(board, evaluator, shutTogether);
+      Occupancy occupancy = new Occupancy(board, evaluator, shutTogether);
+      occupancy.layStart();
+      occupancy.clear();
+      return occupancy;
     }
   }
 

@@ -1,7 +1,6 @@
 package skidway.staging;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,17 +26,17 @@ final class Unloading {
   private final Board board;
   private final Occupancy occupancy;
   private final List<Lift> lifts = new ArrayList<>();
+
+  /** How many bundles have come to each spot so far. */
   private final int[] built;
 
-  /** Which bundle waits at which spot. */
-  private final Map<Integer, Integer> waitsAt = new HashMap<>();
-
-  private final List<Integer> waitingSpots = new ArrayList<>();
+  private final WaitingPlaces waiting;
 
   private Unloading(Occupancy occupancy) {
     this.board = occupancy.board;
     this.occupancy = occupancy;
     this.built = new int[board.spotCount()];
+    this.waiting = new WaitingPlaces(occupancy);
   }
 
   /**
@@ -53,14 +52,30 @@ final class Unloading {
     }
   }
 
+  /** What lies on site is brought to its place first, then the trucks are unloaded. */
   static Sequence of(Occupancy occupancy) {
     Unloading unloading = new Unloading(occupancy);
+    Sequence moves = new Rearranging(occupancy, unloading.waiting).lifts();
+    unloading.lifts.addAll(moves.lifts());
+    if (!moves.complete()) {
+      return moves;
+    }
+    unloading.takeStart();
     for (int b = 0; b < occupancy.board.bundleCount(); b++) {
-      if (occupancy.spotOf(b) != Occupancy.NOWHERE && !unloading.unload(b)) {
+      boolean comes = occupancy.spotOf(b) != Occupancy.NOWHERE && !occupancy.board.lies(b);
+      if (comes && !unloading.unload(b)) {
         return new Sequence(List.copyOf(unloading.lifts), b);
       }
     }
     return new Sequence(List.copyOf(unloading.lifts), Occupancy.NOWHERE);
+  }
+
+  private void takeStart() {
+    for (int b = 0; b < board.bundleCount(); b++) {
+      if (board.lies(b) && occupancy.spotOf(b) != Occupancy.NOWHERE) {
+        built[occupancy.spotOf(b)]++;
+      }
+    }
   }
 
   private boolean unload(int bundle) {
@@ -73,69 +88,44 @@ final class Unloading {
     if (order.get(built[spot]) != bundle) {
       return setDown(bundle, spot);
     }
-    int tier = ++built[spot];
+    int tier = tier(bundle, spot);
+    built[spot]++;
     lifts.add(new Lift(StepKind.PLACE, bundle, Occupancy.NOWHERE, spot, tier, lift(bundle, spot)));
-    while (built[spot] < order.size() && waitsAt.containsKey(order.get(built[spot]))) {
+    while (built[spot] < order.size() && waiting.waits(order.get(built[spot]))) {
       liftOn(order.get(built[spot]), spot);
     }
     return true;
   }
 
+  /** The tier a bundle gets to: those beneath it that are there when it comes, and one. */
+  private int tier(int bundle, int spot) {
+    int tier = 1;
+    for (int beneath : occupancy.stack(spot).order().subList(0, built[spot])) {
+      tier += board.isThere(beneath, board.comes[bundle]) ? 1 : 0;
+    }
+    return tier;
+  }
+
   private void liftOn(int bundle, int spot) {
-    int from = waitsAt.remove(bundle);
+    int from = waiting.leave(bundle);
     Lifts.Lift machine = across(bundle, lift(bundle, from), from, spot).orElseThrow();
-    lifts.add(new Lift(StepKind.LIFT_ON, bundle, from, spot, ++built[spot], machine));
+    lifts.add(new Lift(StepKind.LIFT_ON, bundle, from, spot, tier(bundle, spot), machine));
+    built[spot]++;
   }
 
   private boolean setDown(int bundle, int spot) {
-    int best = Occupancy.NOWHERE;
-    double shortestM = Double.POSITIVE_INFINITY;
-    for (int s = 0; s < board.spotCount(); s++) {
-      if (!mayWaitAt(bundle, s)) {
-        continue;
-      }
-      Lifts.Lift down = lift(bundle, s);
-      Optional<Lifts.Lift> on = across(bundle, down, s, spot);
-      double driveM = down.driveM() + on.map(Lifts.Lift::driveM).orElse(Double.POSITIVE_INFINITY);
-      if (driveM < shortestM) {
-        best = s;
-        shortestM = driveM;
-      }
-    }
-    if (best == Occupancy.NOWHERE) {
-      return false;
-    }
-    waitsAt.put(bundle, best);
-    if (!waitingSpots.contains(best)) {
-      waitingSpots.add(best);
-    }
-    lifts.add(new Lift(StepKind.SET_DOWN, bundle, Occupancy.NOWHERE, best, 1, lift(bundle, best)));
-    return true;
+    Optional<Integer> place = waiting.take(bundle, s -> driveM(bundle, s, spot), s -> true);
+    place.ifPresent(
+        best ->
+            lifts.add(
+                new Lift(
+                    StepKind.SET_DOWN, bundle, Occupancy.NOWHERE, best, 1, lift(bundle, best))));
+    return place.isPresent();
   }
 
-  private boolean mayWaitAt(int bundle, int waiting) {
-    if (board.rack[waiting]
-        || occupancy.count(waiting) > 0
-        || !occupancy.free(waiting)
-        || board.placeMs[bundle][waiting] == Board.REFUSED
-        || waitsAt.containsValue(waiting)) {
-      return false;
-    }
-    return waitingSpots.stream().noneMatch(other -> board.exclude(waiting, other))
-        && beneathBears(bundle, waiting);
-  }
-
-  /** Whether deck and yard bear it while it waits, counting all that ever wait and all stacks. */
-  private boolean beneathBears(int bundle, int waiting) {
-    List<Integer> bundles = new ArrayList<>(List.of(bundle));
-    List<Integer> places = new ArrayList<>(List.of(waiting));
-    for (Lift lift : lifts) {
-      if (lift.kind() == StepKind.SET_DOWN) {
-        bundles.add(lift.bundle());
-        places.add(lift.to());
-      }
-    }
-    return occupancy.takesWaiting(bundles, places);
+  private Optional<Double> driveM(int bundle, int place, int spot) {
+    Lifts.Lift down = lift(bundle, place);
+    return across(bundle, down, place, spot).map(on -> down.driveM() + on.driveM());
   }
 
   private Lifts.Lift lift(int bundle, int spot) {
@@ -166,7 +156,7 @@ final class Unloading {
     for (Lift lift : lifts) {
       Bundle bundle = board.bundles.get(lift.bundle());
       String from =
-          lift.from() == Occupancy.NOWHERE ? bundle.loadId() : named.get(lift.from()).id();
+          lift.from() == Occupancy.NOWHERE ? bundle.loadId() : nameOf(lift.from(), named, board);
       steps.add(
           new Step(
               steps.size() + 1,
@@ -179,9 +169,20 @@ final class Unloading {
               lift.machine().reachM(),
               bundle.mass().highKg(),
               lift.machine().capacityKg(),
-              bearers(occupancy, lift)));
+              bearers(occupancy, lift),
+              pickStand(lift)));
     }
     return steps;
+  }
+
+  /** A spot from which everything goes away keeps the code it had. */
+  private static String nameOf(int spot, Map<Integer, Spot> named, Board board) {
+    return named.getOrDefault(spot, board.spots.get(spot)).id();
+  }
+
+  private static String pickStand(Lift lift) {
+    boolean same = lift.machine().pickStand().equals(lift.machine().stand());
+    return same ? "" : lift.machine().pickStand().id();
   }
 
   /** The lowest bearers carry the whole stack, those above only hold two bundles apart. */
@@ -195,9 +196,9 @@ final class Unloading {
       return board.footings.betweenTiers(bundle);
     }
     double massKg =
-        lift.kind() == StepKind.SET_DOWN
+        lift.kind().waits()
             ? board.massKg[lift.bundle()]
-            : occupancy.massKg(lift.to());
+            : occupancy.massWithKg(lift.to(), lift.bundle());
     return board.footings.underStack(board.footing[lift.to()], bundle, massKg);
   }
 }

@@ -16,7 +16,7 @@ final class Boards {
   }
 
   static Board board(Task task, int[][] excludes, Spot... spots) {
-    PullOrder order = PullOrder.of(task.site(), task.delivery().pieces());
+    PullOrder order = task.pullOrder();
     double[][] metres = new double[spots.length][order.placements().size()];
     for (int s = 0; s < spots.length; s++) {
       for (int p = 0; p < metres[s].length; p++) {

@@ -25,7 +25,7 @@ class BundleFitTest {
             aSite().build(),
             Settings.defaults().with(Setting.RACK_PIECE_LENGTH, 2.5, "braced racks"),
             aBundle("B1").size(2.2, 0.4, 0.3).weighing(50).piece("W1", 1, 1, 2.2).build());
-    PullOrder order = PullOrder.of(task.site(), task.delivery().pieces());
+    PullOrder order = task.pullOrder();
     Board board =
         new Board(
             task,

@@ -1,0 +1,280 @@
+package skidway.staging;
+
+import java.util.Arrays;
+import java.util.stream.IntStream;
+import skidway.limits.Overhang;
+import skidway.rules.Setting;
+import skidway.timber.Bundle;
+
+/**
+ * Lays the bundles of a pile on each other. What a bundle costs on top of others depends only on
+ * which of them are there while it is: how high up its pieces are picked; its pieces needed later
+ * than the first piece needed from beneath are rehandled; if something beneath comes off a truck
+ * later, it is set down first.
+ *
+ * <p>Bundles that lay on the spot from the start cost nothing as long as nothing beneath them
+ * changes; else they are lifted aside and back.
+ */
+final class Stacking {
+  private static final long NEVER = Long.MAX_VALUE;
+
+  /** Which rules are heeded: all of them, unless one looks for the one that binds. */
+  enum Heed {
+    SUPPORT,
+    SUPPORT_AND_SLENDER,
+    ALL
+  }
+
+  private final Board board;
+  private final Pile pile;
+  private final Waits waits;
+  private final Heed heed;
+  private final double endOverhangM;
+  private final double sideOverhangM;
+
+  Stacking(Board board, Pile pile, Waits waits, Heed heed) {
+    this.board = board;
+    this.pile = pile;
+    this.waits = waits;
+    this.heed = heed;
+    this.endOverhangM = board.task.settings().get(Setting.END_OVERHANG);
+    this.sideOverhangM = board.task.settings().get(Setting.SIDE_OVERHANG);
+  }
+
+  /** The cheapest order that keeps the rules heeded; illegal if there is none. */
+  StackCost best() {
+    int all = pile.all();
+    long[] cost = new long[all + 1];
+    int[] top = new int[all + 1];
+    boolean[] asItStood = new boolean[all + 1];
+    Arrays.fill(cost, NEVER);
+    cost[0] = 0;
+    startFromWhatStands(cost, asItStood);
+    for (int below = 0; below < all; below++) {
+      for (int u = 0; cost[below] != NEVER && u < pile.size; u++) {
+        int with = below | 1 << u;
+        if (with == below || isForbidden(below, u) || mustNotBeLifted(u)) {
+          continue;
+        }
+        long onTop = cost[below] + workMs(below, u) + liftAsideMs(below, u);
+        if (onTop < cost[with]) {
+          cost[with] = onTop;
+          top[with] = u;
+          asItStood[with] = false;
+        }
+      }
+    }
+    if (cost[all] == NEVER) {
+      return StackCost.ILLEGAL;
+    }
+    int[] order = new int[pile.size];
+    int left = all;
+    for (int i = pile.size - 1; i >= 0 && !asItStood[left]; i--) {
+      order[i] = top[left];
+      left ^= 1 << top[left];
+    }
+    int standing = Integer.bitCount(left);
+    System.arraycopy(standing(), 0, order, 0, standing);
+    return priced(order, standing, true);
+  }
+
+  /** The cost of the pile in the order in which its bundles are listed, legal or not. */
+  StackCost asListed() {
+    int[] standing = standing();
+    int same = 0;
+    while (same < standing.length && standing[same] == same) {
+      same++;
+    }
+    boolean legal = true;
+    for (int u = 0, below = 0; u < pile.size; below |= 1 << u++) {
+      legal &= same == pile.size || !isForbidden(below, u) || (u < same && standsOn(below, u));
+      legal &= u < same || !mustNotBeLifted(u);
+    }
+    return priced(IntStream.range(0, pile.size).toArray(), same, legal);
+  }
+
+  private StackCost priced(int[] order, int standing, boolean legal) {
+    long pick = 0;
+    long rehandle = 0;
+    long setDown = 0;
+    long aside = 0;
+    int below = 0;
+    for (int i = 0; i < order.length; i++) {
+      int u = order[i];
+      pick += pickMs(below, u);
+      rehandle += rehandleMs(below, u);
+      setDown += setDownMs(below, u);
+      aside += i < standing ? 0 : liftAsideMs(below, u);
+      below |= 1 << u;
+    }
+    return new StackCost(
+        legal,
+        Arrays.stream(order).mapToObj(u -> pile.bundles[u]).toList(),
+        pick,
+        rehandle,
+        setDown,
+        aside);
+  }
+
+  /**
+   * The lower part of what lay here may stay as it is: alone whatever the rules say, with more on
+   * top if it keeps them.
+   */
+  private void startFromWhatStands(long[] cost, boolean[] asItStood) {
+    long sum = 0;
+    int below = 0;
+    boolean sound = true;
+    for (int u : standing()) {
+      sound &= !isForbidden(below, u) || standsOn(below, u);
+      sum += workMs(below, u);
+      below |= 1 << u;
+      if (sound || below == pile.all()) {
+        cost[below] = sum;
+        asItStood[below] = true;
+      }
+    }
+  }
+
+  /** Bundles that lay here from the start, bottom to top, up to the first that goes elsewhere. */
+  private int[] standing() {
+    int[] row = new int[pile.size];
+    int count = 0;
+    for (int tier = 1; tier <= pile.size; tier++) {
+      for (int u = 0; u < pile.size; u++) {
+        if (isHome(u) && board.homeTier[pile.bundles[u]] == tier) {
+          row[count++] = u;
+        }
+      }
+      if (count < tier) {
+        break;
+      }
+    }
+    return Arrays.copyOf(row, count);
+  }
+
+  private boolean isHome(int u) {
+    return board.home[pile.bundles[u]] == pile.spot;
+  }
+
+  private boolean mustNotBeLifted(int u) {
+    return isHome(u) && !waits.mayLift(board, pile.bundles[u]);
+  }
+
+  /** Whether a rule keeps a bundle off those beneath it. */
+  private boolean isForbidden(int below, int u) {
+    int beneath = below & pile.with[u];
+    for (int j = 0; j < pile.size; j++) {
+      if ((below >> j & 1) == 1 && board.comes[pile.bundles[j]] > board.comes[pile.bundles[u]]) {
+        return true;
+      }
+      if ((beneath >> j & 1) == 1 && (!supports(j, u) || !mayWait(u, j) || isOpen(j))) {
+        return true;
+      }
+    }
+    return heed != Heed.SUPPORT && (tooSlender(below, u) || overloads(below, u));
+  }
+
+  /** A bundle with cut bands bears nothing new. */
+  private boolean isOpen(int j) {
+    return board.fixed[pile.bundles[j]];
+  }
+
+  /** Whether what keeps a bundle off those beneath is only that they are open: it lies there. */
+  private boolean standsOn(int below, int u) {
+    int beneath = below & pile.with[u];
+    for (int j = 0; j < pile.size; j++) {
+      if ((beneath >> j & 1) == 1 && !supports(j, u)) {
+        return false;
+      }
+    }
+    return heed == Heed.SUPPORT || !(tooSlender(below, u) || overloads(below, u));
+  }
+
+  private boolean supports(int lower, int upper) {
+    Bundle below = board.bundles.get(pile.bundles[lower]);
+    Bundle above = board.bundles.get(pile.bundles[upper]);
+    return Overhang.eachEndM(above.lengthM(), below.lengthM()) <= endOverhangM + 1e-9
+        && Overhang.eachEndM(above.widthM(), below.widthM()) <= sideOverhangM + 1e-9;
+  }
+
+  /** Whether a bundle may wait until another lies beneath it, if it must. */
+  private boolean mayWait(int u, int lower) {
+    int upperTurn = board.turn[pile.bundles[u]];
+    int lowerTurn = board.turn[pile.bundles[lower]];
+    return lowerTurn <= upperTurn
+        || (!board.lies(pile.bundles[u]) && waits.mayWaitFor(pile.bundles[u], pile.bundles[lower]));
+  }
+
+  /** Whether at some time the stack above a bundle's underside is too high for its width. */
+  private boolean tooSlender(int below, int u) {
+    Bundle base = board.bundles.get(pile.bundles[u]);
+    double mostM = board.mostSlender[pile.spot] * Math.min(base.lengthM(), base.widthM());
+    for (int there : pile.there) {
+      boolean tooHigh =
+          (there >> u & 1) == 1
+              && pile.heightM(there) - pile.heightM(there & below) - board.bearerM > mostM + 1e-9;
+      if (tooHigh) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether at some time it is the lowest and the zone does not carry what is there then. */
+  private boolean overloads(int below, int u) {
+    if (heed != Heed.ALL) {
+      return false;
+    }
+    double mostKg = board.mostKg(pile.spot, pile.bundles[u]);
+    for (int there : pile.there) {
+      boolean lowest = (there >> u & 1) == 1 && (there & below) == 0;
+      if (lowest && pile.massKg(board, there) > mostKg + 1e-9) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private long workMs(int below, int u) {
+    return pickMs(below, u) + rehandleMs(below, u) + setDownMs(below, u);
+  }
+
+  private long pickMs(int below, int u) {
+    double baseM = pile.heightM(below & pile.whenItComes[u]) + board.bearerM;
+    return board.pickMs(pile.bundles[u], baseM);
+  }
+
+  private long rehandleMs(int below, int u) {
+    int firstPull = Integer.MAX_VALUE;
+    int beneath = below & pile.with[u];
+    for (int j = 0; j < pile.size; j++) {
+      if ((beneath >> j & 1) == 1) {
+        firstPull = Math.min(firstPull, board.pulls[pile.bundles[j]][0]);
+      }
+    }
+    int[] pulls = board.pulls[pile.bundles[u]];
+    int at = Arrays.binarySearch(pulls, firstPull);
+    int earlier = at >= 0 ? at : -at - 1;
+    return board.time.rehandleMs(pulls.length - earlier);
+  }
+
+  private long setDownMs(int below, int u) {
+    int beneath = below & pile.with[u];
+    for (int j = 0; j < pile.size; j++) {
+      if ((beneath >> j & 1) == 1 && board.turn[pile.bundles[j]] > board.turn[pile.bundles[u]]) {
+        return board.time.liftMs(0);
+      }
+    }
+    return 0;
+  }
+
+  /** Away and back, and another tag if it comes to lie on another tier. */
+  private long liftAsideMs(int below, int u) {
+    if (!isHome(u)) {
+      return 0;
+    }
+    int tier = 1 + Integer.bitCount(below & pile.whenItComes[u]);
+    boolean sameTier = tier == board.homeTier[pile.bundles[u]];
+    return 2 * board.time.liftMs(0) + (sameTier ? 0 : board.time.retagMs());
+  }
+}
