@@ -11,6 +11,11 @@ import skidway.timber.Piece;
  * @param bottomM height of its lower face above the wall's foot
  */
 public record Placement(Piece piece, Wall wall, double fromM, double bottomM) {
+  /** Its lower face in whole millimetres: pieces of one level are laid in any order. */
+  long levelMm() {
+    return Math.round(bottomM * 1000);
+  }
+
   public double topM() {
     return bottomM + piece.section().heightM();
   }

@@ -49,7 +49,7 @@ public final class PullOrder {
     }
     all.sort(
         Comparator.comparing((Placement p) -> held.contains(p.piece().mark()))
-            .thenComparingLong(p -> Math.round(p.bottomM() * 1000))
+            .thenComparingLong(Placement::levelMm)
             .thenComparing(p -> wallTurn.get(p.wall().id()))
             .thenComparing(p -> p.piece().position())
             .thenComparing(p -> p.piece().mark()));
@@ -67,9 +67,14 @@ public final class PullOrder {
    * @throws IllegalArgumentException if the piece is not part of this building
    */
   public int indexOf(Piece piece) {
-    Integer index = indexByMark.get(piece.mark());
+    return indexOf(piece.mark());
+  }
+
+  /** The same for the piece of a mark. */
+  int indexOf(String mark) {
+    Integer index = indexByMark.get(mark);
     if (index == null) {
-      throw new IllegalArgumentException("The piece " + piece.mark() + " has no place on a wall.");
+      throw new IllegalArgumentException("The piece " + mark + " has no place on a wall.");
     }
     return index;
   }

@@ -20,7 +20,7 @@ import skidway.timber.Piece;
  */
 final class WallPlan {
   /** Timbers end within this distance of an opening's edge and still count as meeting it. */
-  private static final double EDGE_TOLERANCE_M = 0.15;
+  static final double EDGE_TOLERANCE_M = 0.15;
 
   private WallPlan() {}
 

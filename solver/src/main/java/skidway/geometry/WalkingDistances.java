@@ -10,7 +10,7 @@ import skidway.site.Site;
 
 /**
  * Measures all walks of a job: from every place where people draw pieces to every piece's place,
- * with the walls that have risen by the time the piece is pulled.
+ * with the walls that have risen by the time the piece is pulled or stood already.
  */
 public final class WalkingDistances {
   private WalkingDistances() {}
@@ -28,6 +28,9 @@ public final class WalkingDistances {
     List<Placement> pieces = order.placements();
     double[][] metres = new double[views.size()][pieces.size()];
     Set<String> risen = new TreeSet<>();
+    site.walls().stream()
+        .filter(wall -> wall.builtM() > walker.stepOverM())
+        .forEach(wall -> risen.add(wall.id()));
     int from = 0;
     while (from < pieces.size()) {
       Set<String> standing = Set.copyOf(risen);

@@ -14,6 +14,7 @@ import skidway.timber.BearerRow;
  * @param bearers under the lowest bundle of a stack, by that bundle, where they are known
  * @param marked the spots that earlier revisions had marked on the ground; their codes are taken
  * @param fixed bundles that must stay where they lie: their bands are cut, or somebody locked them
+ * @param intended the spot where the revision before meant each bundle to go that is not down yet
  * @param held marks of pieces that wait for one that is not there; all others are pulled before
  */
 public record Start(
@@ -21,15 +22,27 @@ public record Start(
     Map<String, BearerRow> bearers,
     List<Spot> marked,
     Set<String> fixed,
+    Map<String, String> intended,
     Set<String> held) {
   public static final Start EMPTY_SITE =
-      new Start(List.of(), Map.of(), List.of(), Set.of(), Set.of());
+      new Start(List.of(), Map.of(), List.of(), Set.of(), Map.of(), Set.of());
+
+  /** A start without a revision before that meant bundles to go anywhere. */
+  public Start(
+      List<Stack> stacks,
+      Map<String, BearerRow> bearers,
+      List<Spot> marked,
+      Set<String> fixed,
+      Set<String> held) {
+    this(stacks, bearers, marked, fixed, Map.of(), held);
+  }
 
   public Start {
     stacks = List.copyOf(stacks);
     bearers = Map.copyOf(bearers);
     marked = List.copyOf(marked);
     fixed = Set.copyOf(fixed);
+    intended = Map.copyOf(intended);
     held = Set.copyOf(held);
   }
 

@@ -19,6 +19,11 @@ public record Task(
     this(jobName, site, delivery, settings, figures, Start.EMPTY_SITE);
   }
 
+  /** The same question with something else there already. */
+  public Task startingFrom(Start other) {
+    return new Task(jobName, site, delivery, settings, figures, other);
+  }
+
   /** The order in which the pieces are pulled. */
   public PullOrder pullOrder() {
     return PullOrder.of(site, delivery.pieces(), start.held());

@@ -11,6 +11,7 @@ import skidway.erection.PullOrder;
 import skidway.limits.RackRoom;
 import skidway.plan.Presence;
 import skidway.plan.Stack;
+import skidway.plan.Start;
 import skidway.plan.Task;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
@@ -132,6 +133,9 @@ final class Board {
 
   final double bearerM;
   private final double stackHeightM;
+  private final double[] heightCapM;
+  private final PullOrder order;
+  private final Presence presence;
   final CrewTime time;
   final Lifts lifts;
 
@@ -141,6 +145,7 @@ final class Board {
    *     not care
    * @param excludes for each spot the numbers of those it excludes
    * @param metres walking distance by spot and pull index; infinite where there is no way
+   * @param presence which bundles are on site together
    */
   Board(
       Task task,
@@ -148,11 +153,15 @@ final class Board {
       double[] heightCapM,
       int[][] excludes,
       double[][] metres,
-      PullOrder order) {
+      PullOrder order,
+      Presence presence) {
     this.task = task;
     this.bundles = task.delivery().bundles();
     this.spots = List.copyOf(spots);
     this.excludes = excludes;
+    this.heightCapM = heightCapM.clone();
+    this.order = order;
+    this.presence = presence;
     this.metres = metres;
     this.excludesBit = new BitSet[excludes.length];
     for (int s = 0; s < excludes.length; s++) {
@@ -192,7 +201,6 @@ final class Board {
       onEndM2[b] = RackRoom.floorM2(bundles.get(b));
       rackMs[b] = time.rackMs(pieces.size());
     }
-    Presence presence = Presence.of(task);
     moments = presence.moments();
     comes = bundles.stream().mapToInt(presence::comes).toArray();
     there = bundles.stream().mapToLong(presence::moments).toArray();
@@ -237,6 +245,30 @@ final class Board {
     for (int b = 0; b < n; b++) {
       near[b] = nearest(placeMs[b]);
     }
+  }
+
+  /** The same board as if nothing lay on it but what must stay. */
+  Board cleared() {
+    Start start = task.start();
+    List<Stack> staying =
+        start.stacks().stream()
+            .map(stack -> new Stack(stack.spot(), fixedOf(stack)))
+            .filter(stack -> !stack.bundleIds().isEmpty())
+            .toList();
+    Start less =
+        new Start(
+            staying,
+            start.bearers(),
+            start.marked(),
+            start.fixed(),
+            start.intended(),
+            start.held());
+    return new Board(
+        task.startingFrom(less), spots, heightCapM, excludes, metres, order, presence);
+  }
+
+  private List<String> fixedOf(Stack stack) {
+    return stack.bundleIds().stream().filter(task.start().fixed()::contains).toList();
   }
 
   private void takeStart(int b) {

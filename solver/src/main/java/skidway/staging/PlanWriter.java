@@ -93,7 +93,11 @@ final class PlanWriter {
         .toList();
   }
 
-  /** Crew time of the plan as carried out, drives to waiting places included. */
+  /** Crew time of a staging as carried out, drives to waiting places included. */
+  static Effort effort(Occupancy occupancy) {
+    return new PlanWriter(occupancy, Unloading.of(occupancy).lifts()).effort();
+  }
+
   private Effort effort() {
     Effort effort = Effort.NONE;
     for (int s : used()) {

@@ -83,17 +83,68 @@ public final class Stager {
   }
 
   private Plan plan() {
-    StagingSolution.Ground ground = ground(limits.calculations());
-    List<Baseline> baselines =
-        board.task.start().stacks().isEmpty() ? new Baselines(ground).all() : List.of();
-    Occupancy occupancy = ground.empty();
-    occupancy.layStart();
-    new RegretInsertion(occupancy).fill();
-    improve(occupancy, limits.calculations());
-    Occupancy sound = makeSound(occupancy);
+    boolean fresh = board.task.start().stacks().isEmpty();
+    List<Baseline> baselines = new ArrayList<>();
+    Occupancy found = fresh ? freshly(baselines) : onWhatLies(baselines);
+    Occupancy sound = makeSound(found);
     placeWhatIsLeft(sound);
     Search search = new Search(limits.seed(), limits.calculations(), stop.pressed());
     return new PlanWriter(sound, Unloading.of(sound).lifts()).plan(search, baselines);
+  }
+
+  private Occupancy freshly(List<Baseline> baselines) {
+    StagingSolution.Ground ground = ground(limits.calculations());
+    baselines.addAll(new Baselines(ground).all());
+    Occupancy occupancy = ground.empty();
+    new RegretInsertion(occupancy).fill();
+    improve(occupancy, limits.calculations());
+    return occupancy;
+  }
+
+  /**
+   * Searches on from two stagings: the one where everything stays as it was meant to be, and the
+   * one that would be best if nothing lay there yet, the moves to it counted. So the plan is never
+   * worse than either.
+   */
+  private Occupancy onWhatLies(List<Baseline> baselines) {
+    long share = Math.max(1, limits.calculations() / 3);
+    Occupancy asBefore = ground(share).empty();
+    new AsBefore(asBefore).lay();
+    Occupancy afresh = ground(share).empty();
+    afresh.restore(afresh(share));
+    dropOffenders(afresh);
+    layBack(afresh);
+    new RegretInsertion(afresh).fill();
+    baselines.add(AsBefore.baseline(asBefore));
+    baselines.add(afreshBaseline(afresh));
+    improve(asBefore, share);
+    improve(afresh, share);
+    return isBetter(afresh, asBefore) ? afresh : asBefore;
+  }
+
+  /** Where everything would lie if nothing lay there yet but what must stay. */
+  private int[] afresh(long calculations) {
+    Board cleared = board.cleared();
+    Stager other = new Stager(cleared, limits, paths, (placed, of, hours) -> {}, stop, mode);
+    Occupancy occupancy = other.ground(calculations).empty();
+    occupancy.layStart();
+    new RegretInsertion(occupancy).fill();
+    other.improve(occupancy, calculations);
+    return occupancy.snapshot();
+  }
+
+  private static Baseline afreshBaseline(Occupancy occupancy) {
+    return new Baseline(
+        "afresh",
+        "Planned as if nothing lay there yet, with all the moves that takes.",
+        occupancy.board.bundleCount() - occupancy.unplaced(),
+        PlanWriter.effort(occupancy));
+  }
+
+  private static boolean isBetter(Occupancy a, Occupancy b) {
+    return a.unplaced() != b.unplaced()
+        ? a.unplaced() < b.unplaced()
+        : a.costMs() < b.costMs();
   }
 
   private StagingSolution.Ground ground(long calculations) {

@@ -10,6 +10,7 @@ import skidway.geometry.WalkingDistances;
 import skidway.layout.Exclusion;
 import skidway.layout.LegalSpots;
 import skidway.layout.SpotLayout;
+import skidway.plan.Presence;
 import skidway.plan.Task;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
@@ -43,7 +44,8 @@ final class Survey {
         WalkingDistances.between(site, walker, spots.stream().map(Spot::access).toList(), order);
     double[] heightCapM =
         spots.stream().mapToDouble(spot -> legal.heightCapM(spot) - HIGHER_M).toArray();
-    return new Board(task, spots, heightCapM, excludes, metres, order);
+    return new Board(
+        task, spots, heightCapM, excludes, metres, order, Presence.of(task));
   }
 
   /**

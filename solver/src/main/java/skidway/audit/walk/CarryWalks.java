@@ -13,6 +13,7 @@ import skidway.plan.Task;
 import skidway.rules.Setting;
 import skidway.site.Point;
 import skidway.site.Site;
+import skidway.site.Wall;
 
 /**
  * Estimates how far people walk from an open strip to the places of pieces, on a grid with sixteen
@@ -52,7 +53,12 @@ public final class CarryWalks {
 
   private List<Set<String>> risenByPullIndex() {
     List<Set<String>> byIndex = new ArrayList<>();
-    Set<String> standing = Set.of();
+    Set<String> standing = new TreeSet<>();
+    for (Wall wall : site.walls()) {
+      if (wall.builtM() > stepOverM) {
+        standing.add(wall.id());
+      }
+    }
     for (Placement piece : pieces) {
       byIndex.add(standing);
       if (piece.topM() > stepOverM && !standing.contains(piece.wall().id())) {
