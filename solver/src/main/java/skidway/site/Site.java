@@ -67,6 +67,24 @@ public record Site(
         spots);
   }
 
+  /** The same site with its walls as they stand now. */
+  public Site withWalls(List<Wall> now) {
+    return new Site(
+        name,
+        boundary,
+        northDeg,
+        courseM,
+        now,
+        decks,
+        yards,
+        lanes,
+        keepClears,
+        truckStands,
+        overheadLines,
+        machine,
+        spots);
+  }
+
   public Optional<Wall> wall(String id) {
     return walls.stream().filter(w -> w.id().equals(id)).findFirst();
   }

@@ -32,6 +32,11 @@ public record Wall(
     this(id, start, end, thicknessM, starter, openings, 0);
   }
 
+  /** The same wall, standing so high already. */
+  public Wall standing(double heightM) {
+    return new Wall(id, start, end, thicknessM, starter, openings, heightM);
+  }
+
   public double lengthM() {
     return start.distanceTo(end);
   }
