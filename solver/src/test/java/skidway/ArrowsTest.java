@@ -25,6 +25,7 @@ class ArrowsTest {
           "rules",
           "layout",
           "plan",
+          "progress",
           "staging",
           "audit",
           "job");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import skidway.units.Nearest;
 
 /** The first line of a table: which column stands where. Order and case make no difference. */
 record CsvHeader(Map<String, Integer> indexes, int width) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import skidway.units.Measure;
+import skidway.units.Nearest;
 
 /**
  * The fields of one JSON object, read by type. What is missing or wrong becomes a problem at its

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import skidway.limits.SoilTable;
 import skidway.limits.SoilTable.Soil;
 import skidway.units.Measure;
+import skidway.units.Nearest;
 
 /**
  * What a yard's ground may be pressed with: told outright, by its soil, or both.

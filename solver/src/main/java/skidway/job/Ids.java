@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import skidway.units.Nearest;
 
 /**
  * The ids of one kind of thing: refuses a second one of the same id, and names that are not there.

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import skidway.units.Nearest;
 
 /**
  * Reads the files of a folder as text: UTF-8 with or without byte order mark, any line ends, never

@@ -8,6 +8,7 @@ import skidway.site.OpenSide;
 import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
+import skidway.units.Nearest;
 
 /**
  * Reads the spots of a plan file, which are written out in full in SI. In place of a stack's spot a

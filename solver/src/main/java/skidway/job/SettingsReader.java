@@ -13,6 +13,7 @@ import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
 import skidway.units.Figures;
+import skidway.units.Nearest;
 
 /**
  * Reads the settings that a job changes, each as a value or as {@code {"value": .., "reason": ..}}.

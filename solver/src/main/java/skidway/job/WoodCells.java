@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import skidway.timber.Species;
 import skidway.timber.SpeciesTable;
+import skidway.units.Nearest;
 
 /** Reads the species of a row. */
 final class WoodCells {
