@@ -23,16 +23,16 @@ import skidway.site.Spot;
  */
 public final class Progress {
   private final Task task;
-  private final Plan plan;
+  private final List<Plan> plans;
   private final List<Event> events;
   private final Tally tally;
   private final List<Contradiction> contradictions = new ArrayList<>();
 
-  private Progress(Task task, Plan plan, List<Event> events) {
+  private Progress(Task task, List<Plan> plans, List<Event> events) {
     this.task = task;
-    this.plan = plan;
+    this.plans = List.copyOf(plans);
     this.events = List.copyOf(events);
-    this.tally = new Tally(new Roll(task, plan));
+    this.tally = new Tally(new Roll(task, plans));
     Map<Integer, Integer> undone = Undone.of(this.events);
     for (Event event : this.events) {
       if (!undone.containsKey(event.seq())) {
@@ -56,17 +56,25 @@ public final class Progress {
    * @throws IllegalArgumentException if they are not numbered 1, 2, …
    */
   public static Progress of(Task task, Plan plan, List<Event> events) {
+    return of(task, List.of(plan), events);
+  }
+
+  /**
+   * The same with the spots of several revisions, the newest first: what was put down by an earlier
+   * one still lies where it does.
+   */
+  public static Progress of(Task task, List<Plan> plans, List<Event> events) {
     for (int i = 0; i < events.size(); i++) {
       if (events.get(i).seq() != i + 1) {
         throw new IllegalArgumentException("The events must be numbered from 1 without a gap.");
       }
     }
-    return new Progress(task, plan, events);
+    return new Progress(task, plans, events);
   }
 
   /** The progress after one more event, whatever speaks against it. */
   public Progress with(Event event) {
-    return of(task, plan, Stream.concat(events.stream(), Stream.of(event)).toList());
+    return of(task, plans, Stream.concat(events.stream(), Stream.of(event)).toList());
   }
 
   /** What speaks against an event as the next one; empty when nothing does. */

@@ -3,6 +3,7 @@ package skidway.progress;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import skidway.plan.Plan;
@@ -21,7 +22,7 @@ final class Roll {
   final Map<String, String> bundleOfMark = new LinkedHashMap<>();
   final Map<String, Spot> spots = new LinkedHashMap<>();
 
-  Roll(Task task, Plan plan) {
+  Roll(Task task, List<Plan> plans) {
     task.delivery().loads().forEach(load -> loads.put(load.id(), load));
     for (Bundle bundle : task.delivery().bundles()) {
       bundles.put(bundle.id(), bundle);
@@ -30,9 +31,11 @@ final class Roll {
         bundleOfMark.put(piece.mark(), bundle.id());
       }
     }
-    // Of two spots with one code the plan's counts: it is the one on the map and on the tags.
-    plan.stacks().stream().map(Stack::spot).forEach(this::add);
-    plan.waitingPlaces().forEach(this::add);
+    // Of two spots with one code the newest plan's counts: it is on the map and on the tags.
+    for (Plan plan : plans) {
+      plan.stacks().stream().map(Stack::spot).forEach(this::add);
+      plan.waitingPlaces().forEach(this::add);
+    }
     task.site().spots().forEach(this::add);
   }
 
