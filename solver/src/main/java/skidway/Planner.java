@@ -1,11 +1,14 @@
 package skidway;
 
+import java.util.Set;
 import skidway.audit.Audit;
 import skidway.audit.AuditReport;
 import skidway.audit.walk.PathFlood;
+import skidway.job.History;
 import skidway.job.Job;
 import skidway.job.PlanFiles;
 import skidway.plan.Plan;
+import skidway.plan.Task;
 import skidway.staging.SearchLimits;
 import skidway.staging.Stager;
 import skidway.staging.StopButton;
@@ -28,12 +31,28 @@ public final class Planner {
 
   /** The next revision of a job's plan, not yet written. */
   public static Planned plan(Job job, SearchLimits limits, Watcher watcher, StopButton stop) {
-    PathFlood flood = new PathFlood(job.task());
-    Plan staged = Stager.stage(job.task(), limits, flood::shutBy, watcher, stop);
+    return plan(job, job.task(), 0, limits, watcher, stop);
+  }
+
+  /**
+   * The next revision when something lies there already and more has happened: what is left to do.
+   *
+   * @param locked bundles that shall stay where they lie
+   */
+  public static Planned replan(
+      History history, Set<String> locked, SearchLimits limits, Watcher watcher, StopButton stop) {
+    Task task = history.remaining(locked);
+    return plan(history.job(), task, history.events().size(), limits, watcher, stop);
+  }
+
+  private static Planned plan(
+      Job job, Task task, int events, SearchLimits limits, Watcher watcher, StopButton stop) {
+    PathFlood flood = new PathFlood(task);
+    Plan staged = Stager.stage(task, limits, flood::shutBy, watcher, stop).heeding(events);
     String previous = PlanFiles.newest(job.folder()).map(PlanFiles::fingerprint).orElse("");
     Plan labelled =
         staged.labelled(PlanFiles.nextRevision(job.folder()), job.fingerprint(), previous);
-    AuditReport audit = Audit.of(job.task(), labelled);
+    AuditReport audit = Audit.of(task, labelled);
     return new Planned(labelled.withMargins(audit.margins()), audit);
   }
 }

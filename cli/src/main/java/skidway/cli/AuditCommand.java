@@ -44,7 +44,7 @@ final class AuditCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ChosenPlan chosen = ChosenPlan.of(screen, folder, file);
-    AuditReport report = Audit.of(chosen.job().task(), chosen.plan());
+    AuditReport report = Audit.of(chosen.task(), chosen.plan());
     if (csv) {
       screen.results(AuditCsv.lines(report, all));
     } else {
@@ -55,13 +55,13 @@ final class AuditCommand implements Callable<Integer> {
 
   static int audit(Screen screen, Path folder) {
     ChosenPlan chosen = ChosenPlan.of(screen, folder, null);
-    AuditReport report = Audit.of(chosen.job().task(), chosen.plan());
+    AuditReport report = Audit.of(chosen.task(), chosen.plan());
     tell(screen, chosen, report, false);
     return code(report);
   }
 
   private static void tell(Screen screen, ChosenPlan chosen, AuditReport report, boolean all) {
-    Task task = chosen.job().task();
+    Task task = chosen.task();
     screen.result(
         "%s, %s: %s",
         task.jobName(),

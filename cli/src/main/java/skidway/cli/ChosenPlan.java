@@ -2,13 +2,19 @@ package skidway.cli;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import skidway.job.History;
 import skidway.job.Job;
 import skidway.job.JobReader;
 import skidway.job.PlanFiles;
 import skidway.plan.Plan;
+import skidway.plan.Task;
 
-/** A job and the plan of it that a command is about: the one named, or else the newest. */
-record ChosenPlan(Job job, Path file, Plan plan) {
+/**
+ * A job and the plan of it that a command is about: the one named, or else the newest.
+ *
+ * @param task the question that the plan answers: the whole job, or what was left of it then
+ */
+record ChosenPlan(Job job, Path file, Plan plan, Task task) {
 
   static ChosenPlan of(Screen screen, Path folder, @Nullable Path named) {
     Job job = JobReader.read(folder);
@@ -28,6 +34,7 @@ record ChosenPlan(Job job, Path file, Plan plan) {
     if (!plan.inputs().equals(job.fingerprint())) {
       screen.say("The job's files have changed since %s was planned.", file.getFileName());
     }
-    return new ChosenPlan(job, file, plan);
+    Task task = plan.events() == 0 ? job.task() : History.of(job).taskOf(plan);
+    return new ChosenPlan(job, file, plan, task);
   }
 }

@@ -48,6 +48,8 @@ public final class Main {
         new CommandLine(new Main())
             .addSubcommand(new CheckCommand(screen))
             .addSubcommand(new StageCommand(screen, stop))
+            .addSubcommand(new RestageCommand(screen, stop))
+            .addSubcommand(new ChangesCommand(screen))
             .addSubcommand(new AuditCommand(screen))
             .addSubcommand(new PrintCommand(screen))
             .addSubcommand(new ReadTagCommand(screen))

@@ -67,16 +67,11 @@ final class PlanSummary {
   }
 
   private TextTable hours() {
-    TextTable table =
-        new TextTable(
-            "crew hours",
-            ">placed",
-            ">carry",
-            ">pick",
-            ">rehandle",
-            ">set-down",
-            ">machine",
-            ">all");
+    List<String> heads =
+        new ArrayList<>(
+            List.of("crew hours", ">placed", ">carry", ">pick", ">rehandle", ">set-down"));
+    heads.addAll(replanned() ? List.of(">machine", ">moves", ">all") : List.of(">machine", ">all"));
+    TextTable table = new TextTable(heads.toArray(String[]::new));
     int delivered = task.delivery().bundles().size();
     table.row(row("this plan", delivered - plan.unplaced().size(), plan.effort()));
     for (Baseline baseline : plan.baselines()) {
@@ -86,16 +81,26 @@ final class PlanSummary {
   }
 
   private String[] row(String name, int placed, Effort effort) {
-    return new String[] {
-      name,
-      placed + " of " + task.delivery().bundles().size(),
-      figures.hours(effort.carryS()),
-      figures.hours(effort.pickS()),
-      figures.hours(effort.rehandleS()),
-      figures.hours(effort.setDownS()),
-      figures.hours(effort.machineS()),
-      figures.hours(effort.totalS())
-    };
+    List<String> cells =
+        new ArrayList<>(
+            List.of(
+                name,
+                placed + " of " + task.delivery().bundles().size(),
+                figures.hours(effort.carryS()),
+                figures.hours(effort.pickS()),
+                figures.hours(effort.rehandleS()),
+                figures.hours(effort.setDownS()),
+                figures.hours(effort.machineS())));
+    if (replanned()) {
+      cells.add(figures.hours(effort.moveS()));
+    }
+    cells.add(figures.hours(effort.totalS()));
+    return cells.toArray(String[]::new);
+  }
+
+  /** Whether something lay there when the plan was made. */
+  private boolean replanned() {
+    return !task.start().stacks().isEmpty();
   }
 
   private List<String> savings() {
@@ -111,6 +116,9 @@ final class PlanSummary {
   }
 
   private String saving(Baseline best, int placed) {
+    if (replanned()) {
+      return comparison(best);
+    }
     if (best.placed() < placed) {
       return String.format(
           Locale.ROOT,
@@ -137,6 +145,18 @@ final class PlanSummary {
         "Saves %s, %.0f %% of what the better of the two takes ('%s').",
         figures.hours(saved),
         100 * saved / best.effort().totalS(),
+        best.name());
+  }
+
+  /** Of two ways to go on from what lies, the better one. */
+  private String comparison(Baseline best) {
+    double saved = best.effort().totalS() - plan.effort().totalS();
+    return String.format(
+        Locale.ROOT,
+        saved < 30
+            ? "No better way was found than '%2$s'."
+            : "Saves %s against the better of the two ('%s').",
+        figures.hours(saved),
         best.name());
   }
 

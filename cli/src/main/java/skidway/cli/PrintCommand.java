@@ -62,7 +62,7 @@ final class PrintCommand implements Callable<Integer> {
   private static int print(Screen screen, ChosenPlan chosen, TagOptions options, PartOptions only) {
     Set<Part> parts = only.parts();
     TagPrinter tags = new TagPrinter(screen, chosen, options);
-    Task task = chosen.job().task();
+    Task task = chosen.task();
     Plan plan = chosen.plan();
     String fingerprint = PlanFiles.fingerprint(chosen.file());
     AuditReport audit = Audit.of(task, plan);

@@ -8,6 +8,7 @@ import picocli.CommandLine.Parameters;
 import skidway.Planner;
 import skidway.audit.AuditReport;
 import skidway.audit.Finding;
+import skidway.job.History;
 import skidway.job.Job;
 import skidway.job.JobReader;
 import skidway.job.PlanFiles;
@@ -44,6 +45,12 @@ final class StageCommand implements Callable<Integer> {
   static int stage(Screen screen, StopButton stop, Path folder, SearchLimits limits) {
     Job job = JobReader.read(folder);
     job.remarks().forEach(remark -> screen.say("%s", remark.text()));
+    if (!History.of(job).events().isEmpty()) {
+      throw new BadUsage(
+          "Events are recorded; a plan from an empty site would no longer fit. Way out: 'restage "
+              + folder
+              + "'.");
+    }
     GivenSpotRemarks.lines(job.task()).forEach(line -> screen.say("%s", line));
     ProgressLine progress = new ProgressLine(screen, job.task().figures());
     screen.say(
@@ -66,7 +73,7 @@ final class StageCommand implements Callable<Integer> {
   }
 
   /** Bundles without a spot are told already; anything else should never be found, and is told. */
-  private static void tellBrokenRules(Screen screen, AuditReport audit) {
+  static void tellBrokenRules(Screen screen, AuditReport audit) {
     for (Finding finding : audit.findings()) {
       if (finding.rule() != Rule.PLACED) {
         screen.result("The audit finds %s: %s", finding.rule().id(), finding.sentence());

@@ -1,0 +1,83 @@
+package skidway.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import skidway.job.History;
+import skidway.job.JobReader;
+import skidway.plan.Plan;
+
+/** Tells what is different between two revisions. */
+@Command(
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    name = "changes",
+    description = {
+      "Tells in sentences what a revision changes: bundles that lie or go elsewhere, moves to make,",
+      "tags to take off and to print, hours. Without numbers: the newest against the one before."
+    })
+final class ChangesCommand implements Callable<Integer> {
+  private final Screen screen;
+
+  @Parameters(index = "0", paramLabel = "JOB", description = "the job's folder")
+  private Path folder = Path.of("");
+
+  @Parameters(index = "1", arity = "0..1", paramLabel = "REV", description = "the older revision")
+  private @Nullable Integer older;
+
+  @Parameters(index = "2", arity = "0..1", paramLabel = "REV", description = "the newer revision")
+  private @Nullable Integer newer;
+
+  ChangesCommand(Screen screen) {
+    this.screen = screen;
+  }
+
+  @Override
+  public Integer call() {
+    History history = History.of(JobReader.read(folder));
+    Plan to = newer == null ? newest(history) : revision(history, newer);
+    Plan from = older == null ? before(history, to) : revision(history, older);
+    new PlanChanges(history, from, to).lines().forEach(screen.results()::println);
+    screen.caution();
+    return ExitCode.FINE;
+  }
+
+  private Plan newest(History history) {
+    return history
+        .newest()
+        .orElseThrow(
+            () ->
+                new BadUsage(
+                    folder + " has no plan yet. Way out: run 'stage " + folder + "' first."));
+  }
+
+  private Plan before(History history, Plan plan) {
+    return history.plans().stream()
+        .filter(p -> p.revision() < plan.revision())
+        .reduce((earlier, later) -> later)
+        .orElseThrow(
+            () ->
+                new BadUsage(
+                    "Revision "
+                        + plan.revision()
+                        + " is the only one. Way out: run 'restage "
+                        + folder
+                        + "' when something has changed."));
+  }
+
+  private static Plan revision(History history, int number) {
+    Optional<Plan> plan =
+        history.plans().stream().filter(p -> p.revision() == number).findFirst();
+    return plan.orElseThrow(
+        () ->
+            new BadUsage(
+                "This job has no plan of revision "
+                    + number
+                    + "; it has "
+                    + history.plans().stream().map(p -> "" + p.revision()).toList()
+                    + "."));
+  }
+}

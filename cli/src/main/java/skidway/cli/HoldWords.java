@@ -1,0 +1,149 @@
+package skidway.cli;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import skidway.erection.ErectionRate;
+import skidway.erection.HoldPoint;
+import skidway.erection.Placement;
+import skidway.erection.Schedule;
+import skidway.erection.Timetable;
+import skidway.erection.WallReach;
+import skidway.job.History;
+import skidway.plan.Task;
+import skidway.progress.Progress;
+import skidway.progress.Remaining;
+import skidway.timber.Bundle;
+import skidway.timber.Load;
+
+/** Says how far the crew can build, what stops it, and what another order gains. */
+final class HoldWords {
+  private final Task job;
+  private final Progress progress;
+  private final HoldPoint hold;
+  private final Schedule schedule;
+
+  HoldWords(History history) {
+    this.job = history.job().task();
+    this.progress = history.progress();
+    this.hold = Remaining.hold(job, progress);
+    this.schedule = history.remaining(Set.of()).schedule();
+  }
+
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add("How far the crew can build");
+    Optional<Placement> first = hold.firstMissing();
+    if (first.isEmpty()) {
+      lines.add("  To the top: nothing is missing, damaged or late.");
+      return lines;
+    }
+    Placement stop = first.get();
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "  As planned: %d pieces, %s, then %s is wanted%s.",
+            hold.asPlanned().size(),
+            days(hold.asPlanned()),
+            stop.piece().mark(),
+            why(stop)));
+    int more = hold.resequenced().size() - hold.asPlanned().size();
+    lines.add(
+        more == 0
+            ? "  No other order gets further: everything else lies on it."
+            : String.format(
+                Locale.ROOT,
+                "  In the order of the new pull list: %d pieces, %s; gains %s of work.",
+                hold.resequenced().size(),
+                days(hold.resequenced()),
+                hours(gained())));
+    lines.add("  Walls then: " + reached());
+    idle().ifPresent(lines::add);
+    lines.add("  Reckoned at " + rate() + "; that promises nothing.");
+    return lines;
+  }
+
+  private Duration gained() {
+    return worked(hold.resequenced()).minus(worked(hold.asPlanned()));
+  }
+
+  private Duration worked(List<Placement> pieces) {
+    double days = timetable(pieces).crewDays(0, pieces.size());
+    return Duration.ofSeconds(Math.round(days * schedule.calendar().dayLength().toSeconds()));
+  }
+
+  private Timetable timetable(List<Placement> pieces) {
+    return Timetable.of(schedule, job.pullOrder(), pieces);
+  }
+
+  private String days(List<Placement> pieces) {
+    double days = timetable(pieces).crewDays(0, pieces.size());
+    return String.format(Locale.ROOT, "%.1f crew days", days);
+  }
+
+  private static String hours(Duration time) {
+    return String.format(Locale.ROOT, "%.1f hours", time.toMinutes() / 60.0);
+  }
+
+  private String why(Placement stop) {
+    String mark = stop.piece().mark();
+    Optional<Bundle> bundle =
+        job.delivery().bundles().stream()
+            .filter(b -> b.pieces().stream().anyMatch(p -> p.mark().equals(mark)))
+            .findFirst();
+    if (progress.withheld().contains(mark)) {
+      return " (missing or damaged)";
+    }
+    return bundle
+        .flatMap(b -> job.delivery().load(b.loadId()))
+        .map(load -> " (load " + load.id() + ", expected " + when(load) + ")")
+        .orElse("");
+  }
+
+  private String when(Load load) {
+    return progress.expected(load.id()).toString().replace('T', ' ');
+  }
+
+  private String reached() {
+    return hold.wallsResequenced().stream()
+        .map(HoldWords::reach)
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String reach(WallReach reach) {
+    return reach.wall().id()
+        + (reach.isWhole()
+            ? " done"
+            : reach.course() == 0 ? " not begun" : " to course " + reach.course());
+  }
+
+  /** How long the crew has nothing to lay before the first late load is there. */
+  private Optional<String> idle() {
+    LocalDateTime out = timetable(hold.resequenced()).ends(hold.resequenced().size() - 1);
+    return job.delivery().loads().stream()
+        .filter(load -> !progress.arrived().containsKey(load.id()))
+        .map(load -> progress.expected(load.id()))
+        .filter(expected -> expected.isAfter(out))
+        .min(LocalDateTime::compareTo)
+        .map(expected -> schedule.calendar().workBetween(out, expected))
+        .map(idle -> "  Then " + hours(idle) + " without a piece to lay before the next load.");
+  }
+
+  private String rate() {
+    return plain(schedule.rate().perDay())
+        + (schedule.rate().unit() == ErectionRate.Unit.PIECES
+            ? " pieces"
+            : " courses")
+        + " a day";
+  }
+
+  private static String plain(double value) {
+    String format = value == Math.rint(value) ? "%.0f" : "%.1f";
+    return String.format(Locale.ROOT, format, value);
+  }
+}

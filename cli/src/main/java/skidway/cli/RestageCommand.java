@@ -1,0 +1,160 @@
+package skidway.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import skidway.Planner;
+import skidway.job.History;
+import skidway.job.Job;
+import skidway.job.JobReader;
+import skidway.job.PlanFiles;
+import skidway.plan.Plan;
+import skidway.plan.Task;
+import skidway.progress.Progress;
+import skidway.staging.StopButton;
+
+/** Plans what is left after something has happened, and writes it as the next revision. */
+@Command(
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    name = "restage",
+    description = {
+      "Plans anew what is left to do, from what was recorded: what lies stays where it lies unless",
+      "moving it pays. Writes the next revision, says what it changes, and how far the crew can",
+      "build with what is there."
+    })
+final class RestageCommand implements Callable<Integer> {
+  private final Screen screen;
+  private final StopButton stop;
+
+  @Parameters(paramLabel = "JOB", description = "the job's folder")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--lock",
+      split = ",",
+      paramLabel = "ID",
+      description = "bundles, or spots with all that lies there, that must not be moved")
+  private List<String> locks = List.of();
+
+  @Mixin private SearchOptions search = new SearchOptions();
+
+  RestageCommand(Screen screen, StopButton stop) {
+    this.screen = screen;
+    this.stop = stop;
+  }
+
+  @Override
+  public Integer call() {
+    Job job = JobReader.read(folder);
+    job.remarks().forEach(remark -> screen.say("%s", remark.text()));
+    History history = History.of(job);
+    Plan before = newest(history);
+    Task left = history.remaining(locked(history));
+    state(history, left).forEach(screen.results()::println);
+    screen.result("");
+    new HoldWords(history).lines().forEach(screen.results()::println);
+    screen.result("");
+    screen.results().flush();
+    screen.say("Planning what is left. Interrupt to stop; the best plan so far is kept.");
+    ProgressLine line = new ProgressLine(screen, job.task().figures());
+    stop.arm();
+    Planner.Planned planned =
+        Planner.replan(history, locked(history), search.limits(), line, stop);
+    line.end();
+    Path file = PlanFiles.write(job.folder(), planned.plan());
+    new PlanSummary(left, planned.plan()).lines().forEach(screen.results()::println);
+    screen.result("");
+    new PlanChanges(History.of(job), before, planned.plan())
+        .lines()
+        .forEach(screen.results()::println);
+    StageCommand.tellBrokenRules(screen, planned.audit());
+    screen.caution();
+    screen.result("");
+    screen.result("Plan %s written.", file);
+    screen.results().flush();
+    return planned.audit().clean() ? ExitCode.FINE : ExitCode.BROKEN_RULE;
+  }
+
+  private Plan newest(History history) {
+    Plan plan =
+        history
+            .newest()
+            .orElseThrow(
+                () ->
+                    new BadUsage(
+                        folder + " has no plan yet. Way out: run 'stage " + folder + "' first."));
+    if (history.events().isEmpty()) {
+      throw new BadUsage(
+          "Nothing is recorded yet that a new plan could heed. Way out: 'record "
+              + folder
+              + "' tells what can be recorded; 'stage "
+              + folder
+              + "' plans the whole job anew.");
+    }
+    return plan;
+  }
+
+  private Set<String> locked(History history) {
+    Map<String, List<String>> lying = history.progress().lying();
+    Set<String> locked = new HashSet<>();
+    for (String id : locks) {
+      List<String> there = lying.get(id);
+      if (there != null) {
+        locked.addAll(there);
+      } else if (history.progress().spotOf(id).isPresent()) {
+        locked.add(id);
+      } else {
+        throw new BadUsage(
+            "--lock "
+                + id
+                + ": nothing called so lies anywhere. Allowed are bundles that lie and spots with"
+                + " something on them: "
+                + String.join(", ", lying.keySet())
+                + ".");
+      }
+    }
+    return locked;
+  }
+
+  /** Where things are, in a line or two. */
+  private static List<String> state(History history, Task left) {
+    Progress progress = history.progress();
+    Task job = history.job().task();
+    List<String> lines = new ArrayList<>();
+    int pieces = job.delivery().pieces().size();
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "%s: %d of %d loads here, %d bundles lie, %d still to come down, %d used up or missing;"
+                + " %d of %d pieces in the walls.",
+            job.jobName(),
+            progress.arrived().size(),
+            job.delivery().loads().size(),
+            left.start().stacks().stream().mapToInt(s -> s.bundleIds().size()).sum(),
+            progress.onTruck().size(),
+            job.delivery().bundles().size() - left.delivery().bundles().size(),
+            progress.pulled().size(),
+            pieces));
+    job.delivery().loads().stream()
+        .filter(load -> !progress.arrived().containsKey(load.id()))
+        .forEach(
+            load ->
+                lines.add(
+                    "Load "
+                        + load.id()
+                        + " is expected "
+                        + progress.expected(load.id()).toString().replace('T', ' ')
+                        + "."));
+    return lines;
+  }
+}

@@ -1,0 +1,98 @@
+package skidway.job;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import skidway.plan.Plan;
+import skidway.plan.Task;
+import skidway.progress.Event;
+import skidway.progress.Progress;
+import skidway.progress.Remaining;
+
+/**
+ * A job with all that was planned and recorded of it so far.
+ *
+ * @param plans the revisions, oldest first
+ * @param events in the order of recording
+ */
+public record History(Job job, List<Plan> plans, List<Event> events) {
+  public History {
+    plans = List.copyOf(plans);
+    events = List.copyOf(events);
+  }
+
+  /**
+   * Reads all revisions and events of a job.
+   *
+   * @throws BadInput if one of them is not as it was written
+   */
+  public static History of(Job job) {
+    List<Plan> plans = new ArrayList<>();
+    int last = PlanFiles.nextRevision(job.folder()) - 1;
+    for (int revision = 1; revision <= last; revision++) {
+      Optional<Path> file = PlanFiles.ofRevision(job.folder(), revision);
+      file.ifPresent(path -> plans.add(PlanFiles.read(path, job.task())));
+    }
+    return new History(job, plans, EventsFile.read(job).events());
+  }
+
+  /** The newest revision. */
+  public Optional<Plan> newest() {
+    return plans.isEmpty() ? Optional.empty() : Optional.of(plans.get(plans.size() - 1));
+  }
+
+  /** Where everything is by now. */
+  public Progress progress() {
+    return progress(plans, events);
+  }
+
+  /** The same if more had happened. */
+  public History supposing(List<Event> more) {
+    List<Event> all = new ArrayList<>(events);
+    all.addAll(more);
+    return new History(job, plans, all);
+  }
+
+  /**
+   * The question that is left now.
+   *
+   * @param locked bundles that shall stay where they lie
+   */
+  public Task remaining(Set<String> locked) {
+    return Remaining.of(job.task(), plans, progress(), locked);
+  }
+
+  /**
+   * The question that a revision answers: the whole job, or what was left of it then.
+   *
+   * @throws BadInput if it heeds events that are not there
+   */
+  public Task taskOf(Plan plan) {
+    if (plan.events() == 0) {
+      return job.task();
+    }
+    if (plan.events() > events.size()) {
+      throw new BadInput(
+          List.of(
+              new SourceFile(EventsFile.NAME, "")
+                  .whole()
+                  .problem(
+                      events.size() + " events",
+                      "revision " + plan.revision() + " heeds " + plan.events() + " of them",
+                      "put the file back from a copy of the folder")),
+          0);
+    }
+    List<Plan> before = plans.stream().filter(p -> p.revision() < plan.revision()).toList();
+    Progress then = progress(before, events.subList(0, plan.events()));
+    return Remaining.of(job.task(), before, then, Set.of());
+  }
+
+  private Progress progress(List<Plan> revisions, List<Event> some) {
+    List<Plan> newestFirst = new ArrayList<>(revisions);
+    Collections.reverse(newestFirst);
+    return Progress.of(job.task(), newestFirst, some);
+  }
+}
