@@ -3,6 +3,7 @@ package skidway.progress;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import skidway.plan.Plan;
@@ -21,7 +22,10 @@ final class Roll {
   final Map<String, String> bundleOfMark = new LinkedHashMap<>();
   final Map<String, Spot> spots = new LinkedHashMap<>();
 
-  Roll(Task task, Plan plan) {
+  /**
+   * @param earlier spots of plans before, where something may still lie
+   */
+  Roll(Task task, Plan plan, List<Spot> earlier) {
     task.delivery().loads().forEach(load -> loads.put(load.id(), load));
     for (Bundle bundle : task.delivery().bundles()) {
       bundles.put(bundle.id(), bundle);
@@ -34,6 +38,7 @@ final class Roll {
     plan.stacks().stream().map(Stack::spot).forEach(this::add);
     plan.waitingPlaces().forEach(this::add);
     task.site().spots().forEach(this::add);
+    earlier.forEach(this::add);
   }
 
   private void add(Spot spot) {
