@@ -4,6 +4,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import skidway.job.BadInput;
@@ -44,6 +45,11 @@ public final class Main {
 
   /** Runs one command and returns its exit code; everything it says is flushed. */
   static int run(Screen screen, StopButton stop, String... args) {
+    return run(screen, stop, Clock.systemDefaultZone(), args);
+  }
+
+  /** The same by another clock. */
+  static int run(Screen screen, StopButton stop, Clock clock, String... args) {
     CommandLine line =
         new CommandLine(new Main())
             .addSubcommand(new CheckCommand(screen))
@@ -53,6 +59,8 @@ public final class Main {
             .addSubcommand(new AuditCommand(screen))
             .addSubcommand(new PrintCommand(screen))
             .addSubcommand(new ReadTagCommand(screen))
+            .addSubcommand(new RecordCommand(screen, clock))
+            .addSubcommand(new StatusCommand(screen))
             .addSubcommand(new RulesCommand(screen))
             .addSubcommand(new DemoCommand(screen, stop))
             .addSubcommand(new CommandLine.HelpCommand())

@@ -2,7 +2,6 @@ package skidway.job;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -11,6 +10,7 @@ import skidway.plan.Task;
 import skidway.progress.Event;
 import skidway.progress.Progress;
 import skidway.progress.Remaining;
+import skidway.site.Spot;
 
 /**
  * A job with all that was planned and recorded of it so far.
@@ -90,9 +90,14 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
     return Remaining.of(job.task(), before, then, Set.of());
   }
 
+  /** Of two spots with one code the newest revision's counts. */
   private Progress progress(List<Plan> revisions, List<Event> some) {
-    List<Plan> newestFirst = new ArrayList<>(revisions);
-    Collections.reverse(newestFirst);
-    return Progress.of(job.task(), newestFirst, some);
+    Plan newest = revisions.get(revisions.size() - 1);
+    List<Spot> earlier = new ArrayList<>();
+    for (Plan plan : revisions) {
+      plan.stacks().forEach(stack -> earlier.add(0, stack.spot()));
+      earlier.addAll(0, plan.waitingPlaces());
+    }
+    return Progress.of(job.task(), newest, earlier, some);
   }
 }

@@ -36,17 +36,29 @@ final class JsonTree {
   private final SourceFile file;
   private final Problems problems;
   private final JsonParser parser;
+  private final int linesBefore;
 
-  private JsonTree(SourceFile file, Problems problems, JsonParser parser) {
+  private JsonTree(SourceFile file, Problems problems, JsonParser parser, int linesBefore) {
     this.file = file;
     this.problems = problems;
     this.parser = parser;
+    this.linesBefore = linesBefore;
   }
 
   /** The object that the file holds; empty after a problem. */
   static Optional<LocatedNode.Members> read(SourceFile file, Problems problems) {
-    try (JsonParser parser = JSON.createParser(file.text())) {
-      JsonTree tree = new JsonTree(file, problems, parser);
+    return read(file, file.text(), 0, problems);
+  }
+
+  /** The object that one line of the file holds; empty after a problem. */
+  static Optional<LocatedNode.Members> readLine(SourceFile file, int line, Problems problems) {
+    return read(file, file.line(line), line - 1, problems);
+  }
+
+  private static Optional<LocatedNode.Members> read(
+      SourceFile file, String text, int linesBefore, Problems problems) {
+    try (JsonParser parser = JSON.createParser(text)) {
+      JsonTree tree = new JsonTree(file, problems, parser, linesBefore);
       try {
         return tree.root();
       } catch (JsonProcessingException e) {
@@ -134,7 +146,7 @@ final class JsonTree {
   }
 
   private Place place(JsonLocation location) {
-    return file.at(location.getLineNr(), location.getColumnNr());
+    return file.at(linesBefore + location.getLineNr(), location.getColumnNr());
   }
 
   /** The parser's own words, without its notes about where and about its own settings. */

@@ -6,12 +6,16 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 
 /**
- * The right to write plans, held by one writer at a time through a lock on {@code plans/.lock}. The
+ * The right to write plans and events, held by one writer at a time through a lock on {@code plans/.lock}. The
  * operating system lets go of it even if the program is killed, so a left over file does no harm.
  */
 final class WriteLock implements AutoCloseable {
+  /** Between two looks at a lock that is taken. */
+  private static final int PAUSE_MS = 50;
+
   private final Path plans;
   private final FileChannel channel;
 
@@ -26,16 +30,45 @@ final class WriteLock implements AutoCloseable {
    * @throws NotWritten if somebody else has it
    */
   static WriteLock of(Path plans) throws IOException {
+    return of(plans, Duration.ZERO);
+  }
+
+  /**
+   * Takes the lock as soon as it is free.
+   *
+   * @throws NotWritten if somebody else still has it after that time
+   */
+  static WriteLock of(Path plans, Duration patience) throws IOException {
     Path file = plans.resolve(".lock");
     FileChannel channel =
         FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
     WriteLock lock = new WriteLock(plans, channel);
-    if (!lock.taken()) {
+    if (!lock.taken(patience)) {
       channel.close();
       throw new NotWritten(
           plans, "another writer is at work there", "wait until it has finished and start again");
     }
     return lock;
+  }
+
+  private boolean taken(Duration patience) throws IOException {
+    long end = System.nanoTime() + patience.toNanos();
+    boolean taken = taken();
+    while (!taken && System.nanoTime() < end && paused()) {
+      taken = taken();
+    }
+    return taken;
+  }
+
+  /** Waits a moment; false when somebody wants this program to stop waiting. */
+  private static boolean paused() {
+    try {
+      Thread.sleep(PAUSE_MS);
+      return true;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
   }
 
   private boolean taken() throws IOException {

@@ -23,16 +23,18 @@ import skidway.site.Spot;
  */
 public final class Progress {
   private final Task task;
-  private final List<Plan> plans;
+  private final Plan plan;
+  private final List<Spot> earlier;
   private final List<Event> events;
   private final Tally tally;
   private final List<Contradiction> contradictions = new ArrayList<>();
 
-  private Progress(Task task, List<Plan> plans, List<Event> events) {
+  private Progress(Task task, Plan plan, List<Spot> earlier, List<Event> events) {
     this.task = task;
-    this.plans = List.copyOf(plans);
+    this.plan = plan;
+    this.earlier = List.copyOf(earlier);
     this.events = List.copyOf(events);
-    this.tally = new Tally(new Roll(task, plans));
+    this.tally = new Tally(new Roll(task, plan, earlier));
     Map<Integer, Integer> undone = Undone.of(this.events);
     for (Event event : this.events) {
       if (!undone.containsKey(event.seq())) {
@@ -56,25 +58,26 @@ public final class Progress {
    * @throws IllegalArgumentException if they are not numbered 1, 2, …
    */
   public static Progress of(Task task, Plan plan, List<Event> events) {
-    return of(task, List.of(plan), events);
+    return of(task, plan, List.of(), events);
   }
 
   /**
-   * The same with the spots of several revisions, the newest first: what was put down by an earlier
-   * one still lies where it does.
+   * The same, when bundles may lie on spots that the newest plan does not have.
+   *
+   * @param earlier spots of plans before; of two with one code the newest plan's counts
    */
-  public static Progress of(Task task, List<Plan> plans, List<Event> events) {
+  public static Progress of(Task task, Plan plan, List<Spot> earlier, List<Event> events) {
     for (int i = 0; i < events.size(); i++) {
       if (events.get(i).seq() != i + 1) {
         throw new IllegalArgumentException("The events must be numbered from 1 without a gap.");
       }
     }
-    return new Progress(task, plans, events);
+    return new Progress(task, plan, earlier, events);
   }
 
   /** The progress after one more event, whatever speaks against it. */
   public Progress with(Event event) {
-    return of(task, plans, Stream.concat(events.stream(), Stream.of(event)).toList());
+    return of(task, plan, earlier, Stream.concat(events.stream(), Stream.of(event)).toList());
   }
 
   /** What speaks against an event as the next one; empty when nothing does. */
@@ -183,7 +186,7 @@ public final class Progress {
     return Collections.unmodifiableSet(tally.pulled.keySet());
   }
 
-  /** Every spot that can be named: of the plan, its waiting places, and of the site. */
+  /** Every spot that can be named: of the plan, its waiting places, the site, plans before. */
   public Map<String, Spot> spots() {
     return Collections.unmodifiableMap(tally.roll.spots);
   }

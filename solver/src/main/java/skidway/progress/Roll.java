@@ -22,7 +22,10 @@ final class Roll {
   final Map<String, String> bundleOfMark = new LinkedHashMap<>();
   final Map<String, Spot> spots = new LinkedHashMap<>();
 
-  Roll(Task task, List<Plan> plans) {
+  /**
+   * @param earlier spots of plans before, where something may still lie
+   */
+  Roll(Task task, Plan plan, List<Spot> earlier) {
     task.delivery().loads().forEach(load -> loads.put(load.id(), load));
     for (Bundle bundle : task.delivery().bundles()) {
       bundles.put(bundle.id(), bundle);
@@ -31,12 +34,11 @@ final class Roll {
         bundleOfMark.put(piece.mark(), bundle.id());
       }
     }
-    // Of two spots with one code the newest plan's counts: it is on the map and on the tags.
-    for (Plan plan : plans) {
-      plan.stacks().stream().map(Stack::spot).forEach(this::add);
-      plan.waitingPlaces().forEach(this::add);
-    }
+    // Of two spots with one code the plan's counts: it is the one on the map and on the tags.
+    plan.stacks().stream().map(Stack::spot).forEach(this::add);
+    plan.waitingPlaces().forEach(this::add);
     task.site().spots().forEach(this::add);
+    earlier.forEach(this::add);
   }
 
   private void add(Spot spot) {

@@ -1,0 +1,161 @@
+package skidway.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import skidway.job.EventLog;
+import skidway.job.EventsFile;
+import skidway.job.PlanMark;
+import skidway.progress.Contradiction;
+import skidway.progress.Event;
+
+/** Records what happened on site. */
+@Command(
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    name = "record",
+    description = {
+      "Records in one line what happened on site, in the job's events.jsonl; nothing there is ever",
+      "changed. Without a sentence it lists what is recorded; 'state' says how the job stands.",
+      "What cannot have happened is refused with a way out."
+    },
+    footer = {
+      "",
+      "A sentence is one of",
+      "  arrived LOAD",
+      "  placed BUNDLE at SPOT [tier N]",
+      "  placed LOAD as planned",
+      "  moved BUNDLE to SPOT [tier N]",
+      "  missing | damaged | found BUNDLE-or-PIECE",
+      "  late LOAD --until TIME",
+      "  pulled PIECE ... | pulled --through PIECE-or-COURSE",
+      "  undo [NUMBER ...]"
+    })
+final class RecordCommand implements Callable<Integer> {
+  /** Longer names make the list unreadable. */
+  private static final int LONGEST_NAME = 40;
+
+  private final Screen screen;
+  private final Clock clock;
+
+  @Parameters(index = "0", paramLabel = "JOB", description = "the job's folder")
+  private Path folder = Path.of("");
+
+  @Parameters(index = "1..*", arity = "0..*", paramLabel = "WORD", description = "what happened")
+  private List<String> words = List.of();
+
+  @Option(
+      names = "--at",
+      paramLabel = "TIME",
+      description =
+          "when it happened, site time: 2031-05-12T08:00, or 08:00 today (default: now); may be"
+              + " before what was recorded last, not before what it builds on")
+  private @Nullable String at;
+
+  @Option(
+      names = "--by",
+      paramLabel = "NAME",
+      description = "who says so (default: the name of this computer's user)")
+  private @Nullable String by;
+
+  @Option(
+      names = "--until",
+      paramLabel = "TIME",
+      description =
+          "when a late load is expected: 2031-05-12T08:00, 2031-05-12 at the hour expected so far,"
+              + " or later than expected so far by +3d or +5h")
+  private @Nullable String until;
+
+  @Option(
+      names = "--through",
+      paramLabel = "PIECE-or-COURSE",
+      description =
+          "the pull list down to and with a piece's mark, or a wall up to and with a course, such"
+              + " as W3-C04")
+  private @Nullable String through;
+
+  RecordCommand(Screen screen, Clock clock) {
+    this.screen = screen;
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() {
+    if (words.isEmpty() && until == null && through == null) {
+      return list();
+    }
+    if (words.equals(List.of("state"))) {
+      return StatusCommand.tell(screen, folder, false);
+    }
+    Sentence said =
+        Sentence.of(words, Optional.ofNullable(until), Optional.ofNullable(through));
+    ChosenPlan chosen = ChosenPlan.of(screen, folder, null);
+    PlanMark mark = PlanMark.of(chosen.plan(), chosen.file());
+    List<Event> recorded = EventsFile.append(chosen.job(), mark, log -> next(chosen, log, said));
+    screen.results(EventTable.lines(recorded, Map.of()));
+    if (recorded.size() > 1) {
+      int last = recorded.get(recorded.size() - 1).seq();
+      screen.result("To take all of them back: undo %d-%d", recorded.get(0).seq(), last);
+    }
+    OffPlan.lines(chosen.plan(), recorded).forEach(line -> screen.result("%s", line));
+    screen.result("Recorded.");
+    return ExitCode.FINE;
+  }
+
+  private List<Event> next(ChosenPlan chosen, EventLog log, Sentence said) {
+    Standing standing = Standing.of(screen, chosen, log);
+    Recorder recorder = new Recorder(standing, said, when(log), who());
+    List<Event> events = recorder.events();
+    List<Contradiction> found = standing.progress().check(events);
+    if (!found.isEmpty()) {
+      throw new BadUsage(
+          found.stream().map(Contradiction::text).collect(Collectors.joining("\n"))
+              + "\nNothing was recorded.");
+    }
+    recorder.notes().forEach(note -> screen.say("%s", note));
+    return events;
+  }
+
+  private Integer list() {
+    Standing standing = Standing.of(screen, folder);
+    if (standing.progress().events().isEmpty()) {
+      screen.result("Nothing is recorded yet. Say one of");
+      Sentence.FORMS.forEach(form -> screen.result("  %s", form));
+      return ExitCode.FINE;
+    }
+    screen.results(EventTable.lines(standing.progress()));
+    return StatusCommand.code(standing);
+  }
+
+  private LocalDateTime when(EventLog log) {
+    List<Event> events = log.events();
+    Optional<LocalDateTime> last =
+        events.stream().map(Event::at).max(LocalDateTime::compareTo);
+    return SiteTime.happened(Optional.ofNullable(at), LocalDateTime.now(clock), last);
+  }
+
+  private String who() {
+    String name = Optional.ofNullable(by).orElseGet(() -> System.getProperty("user.name", ""));
+    String plain = name.strip();
+    boolean readable = plain.codePoints().noneMatch(Character::isISOControl);
+    if (plain.isEmpty() || plain.length() > LONGEST_NAME || !readable) {
+      throw new BadUsage(
+          "'"
+              + plain.replaceAll("\\p{Cntrl}", "?")
+              + "' is no name for a list; nothing was recorded. Way out: say who you are with --by,"
+              + " in 1 to "
+              + LONGEST_NAME
+              + " letters.");
+    }
+    return plain;
+  }
+}

@@ -1,0 +1,28 @@
+package skidway.job;
+
+import java.util.List;
+import skidway.progress.Event;
+
+/**
+ * The recorded events of a job.
+ *
+ * @param entries in the order of recording
+ * @param remarks what is odd about the file
+ */
+public record EventLog(List<Entry> entries, List<Problem> remarks) {
+  /**
+   * One line of the file.
+   *
+   * @param plan the newest plan when it was recorded: its spots are meant
+   */
+  public record Entry(Event event, PlanMark plan) {}
+
+  public EventLog {
+    entries = List.copyOf(entries);
+    remarks = List.copyOf(remarks);
+  }
+
+  public List<Event> events() {
+    return entries.stream().map(Entry::event).toList();
+  }
+}
