@@ -1,7 +1,12 @@
 package skidway.audit;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.ToIntFunction;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 
@@ -12,31 +17,35 @@ import skidway.plan.Task;
 public final class Audit {
   private Audit() {}
 
+  /** The audit of a plan before anything is pulled. */
   public static AuditReport of(Task task, Plan plan) {
-    Scene scene = new Scene(task, plan);
+    return of(task, plan, arrival -> 0);
+  }
+
+  /**
+   * The audit of a plan whose loads come while people pull.
+   *
+   * @param pulledBy how many pieces are pulled by the time a load comes, if they can be; never less
+   *     for a later time
+   */
+  public static AuditReport of(Task task, Plan plan, ToIntFunction<LocalDateTime> pulledBy) {
+    Scene scene = new Scene(task, plan, new OnSite(task, pulledBy));
     Ledger ledger = new Ledger(task.figures());
     List<String> remarks = new ArrayList<>();
     new KnownRules(scene, ledger).check();
     new SenseRules(scene, ledger).check();
     new ZoneRules(scene, ledger).check();
-    new DeckEdgeRules(scene, ledger).check();
     new ClearRules(scene, ledger).check();
     remarks.addAll(new LineRules(scene, ledger).check());
-    new SpacingRules(scene, ledger).check();
-    new StackRules(scene, ledger).check();
-    new LoadRules(scene, ledger).check();
-    JoistRules joists = new JoistRules(scene, ledger);
-    joists.check();
-    remarks.addAll(joists.remarks());
-    new BearerRules(scene, ledger).check();
-    new GroundRules(scene, ledger).check();
+    List<Scene> moments = scene.moments();
+    remarks.addAll(atEach(moments, ledger, Audit::standing));
     remarks.addAll(Unmeasured.remarks(scene));
-    new RackRules(scene, ledger).check();
     new MachineRules(scene, ledger).check();
+    new BearerRules(scene, ledger).check();
     new GripRules(scene, ledger).check();
     new LineLiftRules(scene, ledger).check();
     remarks.addAll(MachineRemarks.of(task.site().machine(), !task.site().lanes().isEmpty()));
-    remarks.addAll(new PathRules(scene, ledger).check());
+    remarks.addAll(atEach(moments, ledger, (then, told) -> new PathRules(then, told).check()));
     new OrderRules(scene, ledger).check();
     new ReplayRules(scene, ledger).check();
     EffortRules effort = new EffortRules(scene, ledger);
@@ -51,5 +60,30 @@ public final class Audit {
         StackMargins.of(scene, ledger.marginsByPlace()),
         people.margins(),
         people.notes());
+  }
+
+  /** Checks what is there together, moment after moment; a remark is made once. */
+  private static List<String> atEach(
+      List<Scene> moments, Ledger ledger, BiFunction<Scene, Ledger, List<String>> check) {
+    Set<String> remarks = new LinkedHashSet<>();
+    for (Scene then : moments) {
+      ledger.during(then.when());
+      remarks.addAll(check.apply(then, ledger));
+    }
+    ledger.during("");
+    return List.copyOf(remarks);
+  }
+
+  /** How things stand at one moment. */
+  private static List<String> standing(Scene then, Ledger ledger) {
+    new DeckEdgeRules(then, ledger).check();
+    new SpacingRules(then, ledger).check();
+    new StackRules(then, ledger).check();
+    new LoadRules(then, ledger).check();
+    JoistRules joists = new JoistRules(then, ledger);
+    joists.check();
+    new GroundRules(then, ledger).check();
+    new RackRules(then, ledger).check();
+    return joists.remarks();
   }
 }

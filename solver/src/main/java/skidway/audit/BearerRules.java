@@ -1,7 +1,6 @@
 package skidway.audit;
 
 import skidway.plan.Step;
-import skidway.plan.StepKind;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.site.Spot;
@@ -30,7 +29,7 @@ final class BearerRules {
   }
 
   private static boolean intoRack(Step step, Spot spot) {
-    return step.kind() != StepKind.SET_DOWN && spot.kind() == SpotKind.RACK;
+    return !step.kind().waits() && spot.kind() == SpotKind.RACK;
   }
 
   private void bearerSpacing(Step step, Bundle bundle) {

@@ -35,7 +35,8 @@ final class EffortRules {
             picking.personS(),
             handling.rehandleS(),
             handling.setDownS(),
-            handling.machineS());
+            handling.machineS(),
+            handling.moveS());
   }
 
   Effort found() {
@@ -48,6 +49,7 @@ final class EffortRules {
     rehandle(told);
     setDown(told);
     machineTime(told);
+    moveTime(told);
     if (unreached > 0) {
       return List.of(
           "Not checked: the hours of carrying; needs a way on foot to the places of "
@@ -78,6 +80,10 @@ final class EffortRules {
 
   private void machineTime(Effort told) {
     compare(Rule.MACHINE_TIME, "machine work", told.machineS(), found.machineS(), EXACT_S);
+  }
+
+  private void moveTime(Effort told) {
+    compare(Rule.MOVE_TIME, "moving what lay there", told.moveS(), found.moveS(), EXACT_S);
   }
 
   private void compare(Rule rule, String work, double toldS, double foundS, double toleranceS) {

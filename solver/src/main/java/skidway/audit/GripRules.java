@@ -1,9 +1,10 @@
 package skidway.audit;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import skidway.plan.Step;
-import skidway.plan.StepKind;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.site.Grip;
@@ -42,8 +43,8 @@ final class GripRules {
       slingLoad(step, bundle, slings.angleDeg().getAsDouble(), slings.legKg().getAsDouble());
     }
     OptionalDouble loadM = loadWidthM(bundle);
-    if (step.kind() != StepKind.LIFT_ON && loadM.isPresent()) {
-      lane(step).ifPresent(lane -> travelWidth(step, loadM.getAsDouble(), lane));
+    if (loadM.isPresent()) {
+      lanes(step).forEach(lane -> travelWidth(step, loadM.getAsDouble(), lane));
     }
   }
 
@@ -89,11 +90,16 @@ final class GripRules {
     return OptionalDouble.of(crosswise ? bundle.lengthM() : bundle.widthM());
   }
 
-  private Optional<Lane> lane(Step step) {
-    return places
-        .standOf(step)
+  /** The lanes along which the machine comes to its stands with the bundle. */
+  private List<Lane> lanes(Step step) {
+    if (!step.kind().offTruck() && !StepPlaces.drives(step)) {
+      return List.of();
+    }
+    return Stream.of(places.pickStandOf(step), places.standOf(step))
+        .flatMap(Optional::stream)
         .map(MachineStand::laneId)
-        .flatMap(
-            id -> scene.task().site().lanes().stream().filter(l -> l.id().equals(id)).findFirst());
+        .distinct()
+        .flatMap(id -> scene.task().site().lanes().stream().filter(l -> l.id().equals(id)).limit(1))
+        .toList();
   }
 }

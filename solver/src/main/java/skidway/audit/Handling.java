@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import skidway.erection.Placement;
 import skidway.erection.PullOrder;
+import skidway.plan.Stack;
 import skidway.plan.StepKind;
 import skidway.rules.Setting;
+import skidway.site.MachineStand;
 import skidway.site.Point;
 import skidway.timber.Bundle;
 import skidway.timber.Piece;
@@ -39,37 +42,84 @@ final class Handling {
 
   private double rehandleS(Standing standing) {
     if (standing.rack()) {
-      long pieces = standing.bundles().stream().mapToLong(b -> b.pieces().size()).sum();
+      long pieces =
+          standing.bundles().stream()
+              .filter(bundle -> !layAt(bundle, standing.id()))
+              .mapToLong(b -> b.pieces().size())
+              .sum();
       return pieces * scene.setting(Setting.RACK_PIECE);
     }
-    int firstBeneath = Integer.MAX_VALUE;
     long aside = 0;
-    for (Bundle bundle : standing.bundles()) {
-      List<Integer> pulls =
-          bundle.pieces().stream().flatMapToInt(p -> pullIndex(p).stream()).boxed().toList();
-      for (int pull : pulls) {
-        aside += pull > firstBeneath ? 1 : 0;
-      }
-      firstBeneath =
-          Math.min(firstBeneath, pulls.stream().min(Integer::compare).orElse(firstBeneath));
+    for (int tier = 0; tier < standing.bundles().size(); tier++) {
+      Bundle bundle = standing.bundles().get(tier);
+      int firstBeneath =
+          standing.bundles().subList(0, tier).stream()
+              .filter(lower -> scene.onSite().meet(lower, bundle))
+              .flatMapToInt(this::pulls)
+              .min()
+              .orElse(Integer.MAX_VALUE);
+      aside += pulls(bundle).filter(pull -> pull > firstBeneath).count();
     }
     return aside * scene.setting(Setting.REHANDLE_PIECE);
+  }
+
+  private IntStream pulls(Bundle bundle) {
+    return bundle.pieces().stream().flatMapToInt(piece -> pullIndex(piece).stream());
+  }
+
+  private boolean layAt(Bundle bundle, String spotId) {
+    return scene
+        .task()
+        .start()
+        .stackOf(bundle.id())
+        .filter(stack -> stack.spot().id().equals(spotId))
+        .isPresent();
   }
 
   /** Off the truck, onto a stack or down to wait. */
   double machineS() {
     return scene.steps().stream()
-        .filter(step -> step.kind() != StepKind.LIFT_ON)
+        .filter(step -> step.kind().offTruck())
         .mapToDouble(step -> liftS(places.truck(step), places.stand(step)))
         .sum();
   }
 
-  /** From a waiting place onto a stack. */
+  /** From a waiting place onto a stack, what came off a truck before. */
   double setDownS() {
     return scene.steps().stream()
-        .filter(step -> step.kind() == StepKind.LIFT_ON)
+        .filter(step -> step.kind() == StepKind.LIFT_ON && !lay(step.bundleId()))
         .mapToDouble(step -> liftS(places.waitingStand(step), places.stand(step)))
         .sum();
+  }
+
+  /** Lifting what lay there when the plan began, and tags for what comes to lie elsewhere. */
+  double moveS() {
+    double liftsS =
+        scene.steps().stream()
+            .filter(step -> !step.kind().offTruck() && lay(step.bundleId()))
+            .mapToDouble(
+                step -> liftS(places.pickStandOf(step).map(MachineStand::at), places.stand(step)))
+            .sum();
+    long taggedAnew =
+        scene.standings().stream()
+            .flatMap(standing -> standing.bundles().stream().filter(b -> liesAnew(b, standing)))
+            .count();
+    return liftsS + taggedAnew * scene.setting(Setting.RETAG);
+  }
+
+  private boolean lay(String bundleId) {
+    return scene.task().start().lies(bundleId);
+  }
+
+  /** Whether a bundle that lay somewhere comes to another spot or tier. */
+  private boolean liesAnew(Bundle bundle, Standing standing) {
+    if (!lay(bundle.id()) || !layAt(bundle, standing.id())) {
+      return lay(bundle.id());
+    }
+    List<String> before =
+        scene.task().start().stackOf(bundle.id()).map(Stack::bundleIds).orElse(List.of());
+    int tierBefore = before.indexOf(bundle.id());
+    return !standing.rack() && tierBefore != standing.bundles().indexOf(bundle);
   }
 
   private double liftS(Optional<Point> from, Optional<Point> to) {

@@ -55,7 +55,12 @@ final class KnownRules {
       known(spot.id(), "Spot " + spot.id() + " has numbers that cannot be drawn.");
     }
     boolean twoPlaces =
-        Stream.concat(plan.stacks().stream().map(Stack::spot), plan.waitingPlaces().stream())
+        Stream.of(
+                plan.stacks().stream().map(Stack::spot),
+                plan.waitingPlaces().stream(),
+                scene.task().start().stacks().stream().map(Stack::spot),
+                scene.task().start().marked().stream())
+            .flatMap(spots -> spots)
             .anyMatch(other -> other.id().equals(spot.id()) && !GivenSpots.same(spot, other));
     if (twoPlaces) {
       known(spot.id(), "The code " + spot.id() + " stands for two different places.");
@@ -68,20 +73,23 @@ final class KnownRules {
     if (unknownBundle(step.bundleId())) {
       known(where, "Step " + step.number() + " lifts " + step.bundleId() + ", not delivered.");
     }
-    if (site.machine().stands().stream().noneMatch(s -> s.id().equals(step.standId()))) {
-      known(
-          where,
-          "Step "
-              + step.number()
-              + " lifts from stand "
-              + step.standId()
-              + ", which the site does not have.");
-    }
+    Stream.of(step.standId(), step.pickStandId())
+        .filter(id -> id.equals(step.standId()) || !id.isEmpty())
+        .distinct()
+        .filter(id -> site.machine().stands().stream().noneMatch(s -> s.id().equals(id)))
+        .forEach(id -> unknownStand(step, id));
     if (scene.planned(step.toId()).isEmpty()) {
       known(
           where,
           "Step " + step.number() + " goes to " + step.toId() + ", which is not in the plan.");
     }
+  }
+
+  private void unknownStand(Step step, String standId) {
+    known(
+        "step " + step.number(),
+        ("Step " + step.number() + " lifts from stand " + standId)
+            + ", which the site does not have.");
   }
 
   private void knownUnplaced(String bundleId) {

@@ -3,9 +3,11 @@ package skidway.audit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import skidway.plan.Margin;
 import skidway.rules.Rule;
@@ -15,7 +17,8 @@ import skidway.units.Measure;
 /**
  * Takes down what is measured: keeps what is broken as findings and, for each rule, the tightest
  * place. A length may miss its limit by {@link #LENGTH_TOLERANCE_M}, so that things may touch;
- * anything else by a millionth, for the sake of rounding.
+ * anything else by a millionth, for the sake of rounding. What is so at several moments is told of
+ * the first.
  */
 final class Ledger {
   static final double LENGTH_TOLERANCE_M = 0.001;
@@ -23,11 +26,18 @@ final class Ledger {
 
   private final Figures figures;
   private final List<Finding> findings = new ArrayList<>();
+  private final Set<Finding> toldAlready = new HashSet<>();
   private final Map<Rule, Margin> tightest = new EnumMap<>(Rule.class);
   private final Map<Rule, Map<String, Margin>> tightestByPlace = new EnumMap<>(Rule.class);
+  private String when = "";
 
   Ledger(Figures figures) {
     this.figures = figures;
+  }
+
+  /** Words that end the sentences about what is measured from now on; empty if it is always so. */
+  void during(String words) {
+    when = words;
   }
 
   /** A value that must not be above its limit; the sentence gets the value's figure. */
@@ -50,7 +60,9 @@ final class Ledger {
 
   /** Something that is plainly wrong. */
   void broken(Rule rule, String where, double value, double limit, String sentence) {
-    findings.add(new Finding(rule, where, value, limit, sentence));
+    if (toldAlready.add(new Finding(rule, where, value, limit, sentence))) {
+      findings.add(new Finding(rule, where, value, limit, sentence + when));
+    }
   }
 
   private void take(Margin margin, UnaryOperator<String> sentence) {

@@ -3,12 +3,10 @@ package skidway.audit;
 import java.util.List;
 import java.util.Optional;
 import skidway.plan.Step;
-import skidway.plan.StepKind;
 import skidway.rules.Rule;
 import skidway.site.ChartRow;
 import skidway.site.Grip;
 import skidway.site.Machine;
-import skidway.site.Point;
 import skidway.timber.Bundle;
 
 /**
@@ -38,7 +36,7 @@ final class MachineRules {
   void check() {
     for (Step step : scene.steps()) {
       Optional<Bundle> bundle = scene.task().delivery().bundle(step.bundleId());
-      Optional<Double> reachM = reachM(step);
+      Optional<Double> reachM = places.reachM(step);
       reachM.ifPresent(reach -> machineReach(step, reach));
       if (bundle.isPresent() && reachM.isPresent()) {
         machineCapacity(step, bundle.get(), reachM.get());
@@ -118,19 +116,6 @@ final class MachineRules {
             + ", the audit finds "
             + scene.task().figures().mass(foundKg)
             + ".");
-  }
-
-  /** From the stand to the middle of the place; lifting on, to the farther of both places. */
-  private Optional<Double> reachM(Step step) {
-    Optional<Point> from = step.kind() == StepKind.LIFT_ON ? places.from(step) : Optional.empty();
-    return places
-        .stand(step)
-        .flatMap(
-            at ->
-                places
-                    .to(step)
-                    .map(at::distanceTo)
-                    .map(outM -> Math.max(outM, from.map(at::distanceTo).orElse(outM))));
   }
 
   private String length(double metres) {

@@ -4,7 +4,6 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import skidway.plan.Step;
-import skidway.plan.StepKind;
 import skidway.rules.Rule;
 import skidway.timber.Bundle;
 import skidway.timber.Delivery;
@@ -23,7 +22,7 @@ final class OrderRules {
   void check() {
     List<Bundle> off = new ArrayList<>();
     for (Step step : scene.steps()) {
-      if (step.kind() != StepKind.LIFT_ON) {
+      if (step.kind().offTruck()) {
         scene
             .task()
             .delivery()

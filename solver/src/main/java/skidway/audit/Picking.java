@@ -32,17 +32,26 @@ final class Picking {
     return picks.stream().filter(pick -> !pick.upright()).mapToDouble(this::personS).sum();
   }
 
+  /** A bundle stays as high up as it came to lie on what was there then. */
   private void add(Standing standing) {
-    double beneathM = 0;
-    for (Bundle bundle : standing.bundles()) {
-      double undersideM = beneathM + scene.setting(Setting.BEARER_HEIGHT);
-      int layers = bundle.packed().stream().mapToInt(PackedPiece::layer).max().orElse(1);
-      for (PackedPiece packed : bundle.packed()) {
-        double layM = undersideM + (packed.layer() - 0.5) * bundle.heightM() / layers;
-        double heightM = standing.rack() ? KNUCKLE_CM / 100 : layM;
-        picks.add(new Pick(packed.piece(), standing.id(), heightM, standing.rack()));
+    double bearerM = scene.setting(Setting.BEARER_HEIGHT);
+    for (int tier = 0; tier < standing.bundles().size(); tier++) {
+      Bundle bundle = standing.bundles().get(tier);
+      int came = scene.onSite().comes(bundle);
+      double beneathM = 0;
+      for (Bundle lower : standing.bundles().subList(0, tier)) {
+        beneathM += scene.onSite().isThere(lower, came) ? bearerM + lower.heightM() : 0;
       }
-      beneathM = undersideM + bundle.heightM();
+      add(standing, bundle, beneathM + bearerM);
+    }
+  }
+
+  private void add(Standing standing, Bundle bundle, double undersideM) {
+    int layers = bundle.packed().stream().mapToInt(PackedPiece::layer).max().orElse(1);
+    for (PackedPiece packed : bundle.packed()) {
+      double layM = undersideM + (packed.layer() - 0.5) * bundle.heightM() / layers;
+      double heightM = standing.rack() ? KNUCKLE_CM / 100 : layM;
+      picks.add(new Pick(packed.piece(), standing.id(), heightM, standing.rack()));
     }
   }
 

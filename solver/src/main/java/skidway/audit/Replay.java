@@ -8,26 +8,43 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import skidway.plan.Stack;
+import skidway.plan.Start;
 import skidway.plan.Step;
-import skidway.plan.StepKind;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
 import skidway.timber.Bundle;
 
 /**
- * Where every bundle is while the steps are carried out. A step that cannot be done as told is
- * carried out all the same, as far as it goes, so that one fault does not hide the next.
+ * Where every bundle is while the steps are carried out, beginning with what lies there already. A
+ * load comes in its time; by then bundles whose last piece is pulled have left their stacks. A step
+ * that cannot be done as told is carried out all the same, as far as it goes, so that one fault
+ * does not hide the next.
  */
 final class Replay {
+  private final OnSite onSite;
+  private final Start start;
+  private final Map<String, Bundle> delivered = new HashMap<>();
   private final Map<String, String> loadOnTruck = new HashMap<>();
   private final Map<String, String> waiting = new TreeMap<>();
-  private final Map<String, List<String>> built = new HashMap<>();
+
+  /** What came to each spot and was not lifted off again, bottom to top; also what is used up. */
+  private final Map<String, List<String>> built = new TreeMap<>();
+
   private final Map<String, Spot> stackSpots = new HashMap<>();
   private final List<String> waitingPlaces;
+  private int moment;
 
   Replay(Scene scene) {
+    onSite = scene.onSite();
+    start = scene.task().start();
     for (Bundle bundle : scene.task().delivery().bundles()) {
-      loadOnTruck.put(bundle.id(), bundle.loadId());
+      delivered.put(bundle.id(), bundle);
+      if (!start.lies(bundle.id())) {
+        loadOnTruck.put(bundle.id(), bundle.loadId());
+      }
+    }
+    for (Stack stack : start.stacks()) {
+      pile(stack.spot().id()).addAll(stack.bundleIds());
     }
     for (Stack stack : scene.plan().stacks()) {
       stackSpots.putIfAbsent(stack.spot().id(), stack.spot());
@@ -35,9 +52,24 @@ final class Replay {
     waitingPlaces = scene.plan().waitingPlaces().stream().map(Spot::id).toList();
   }
 
-  /** Bundles on a spot, bottom to top, as far as the steps have been carried out. */
+  /** How far time has come. */
+  int moment() {
+    return moment;
+  }
+
+  /** Bundles that came to a spot and stayed, bottom to top, as far as the steps are done. */
   List<String> builtOn(String spotId) {
     return List.copyOf(built.getOrDefault(spotId, List.of()));
+  }
+
+  /** Bundles that lie on a spot now, bottom to top. */
+  List<String> lyingOn(String spotId) {
+    return builtOn(spotId).stream().filter(this::isThere).toList();
+  }
+
+  /** Whether nothing lies or waits on a spot. */
+  boolean isEmpty(String spotId) {
+    return lyingOn(spotId).isEmpty() && !waiting.containsKey(spotId);
   }
 
   /** The bundle that waits, by waiting place. */
@@ -45,15 +77,33 @@ final class Replay {
     return Collections.unmodifiableMap(waiting);
   }
 
+  private List<String> pile(String spotId) {
+    return built.computeIfAbsent(spotId, s -> new ArrayList<>());
+  }
+
+  private boolean isThere(String bundleId) {
+    return Optional.ofNullable(delivered.get(bundleId))
+        .map(bundle -> onSite.isThere(bundle, moment))
+        .orElse(true);
+  }
+
+  /** Lets time pass until the bundle of a step is there. */
+  void waitFor(Step step) {
+    Optional.ofNullable(delivered.get(step.bundleId()))
+        .filter(bundle -> step.kind().offTruck())
+        .ifPresent(bundle -> moment = Math.max(moment, onSite.comes(bundle)));
+  }
+
   /** Does one step and tells what is wrong with it. */
   List<String> carryOut(Step step) {
+    waitFor(step);
     List<String> faults = new ArrayList<>();
-    if (step.kind() == StepKind.LIFT_ON) {
-      liftFromWaiting(step, faults);
-    } else {
-      liftOffTruck(step, faults);
+    switch (step.kind()) {
+      case PLACE, SET_DOWN -> liftOffTruck(step, faults);
+      case LIFT_ON -> liftFromWaiting(step, faults);
+      case MOVE, SET_ASIDE -> liftFromSpot(step, faults);
     }
-    if (step.kind() == StepKind.SET_DOWN) {
+    if (step.kind().waits()) {
       putDownToWait(step, faults);
     } else {
       putOnStack(step, faults);
@@ -84,48 +134,90 @@ final class Replay {
             + " at "
             + step.fromId()
             + ", but it does not wait there.");
-    List<String> stack = built.getOrDefault(step.fromId(), new ArrayList<>());
+    fromUnder(step, faults);
+    pile(step.fromId()).remove(step.bundleId());
+  }
+
+  private void liftFromSpot(Step step, List<String> faults) {
+    if (!start.lies(step.bundleId())) {
+      faults.add(
+          start(step)
+              + ("moves " + step.bundleId())
+              + ", which did not lie on site when the plan began.");
+    }
+    if (start.fixed().contains(step.bundleId())) {
+      faults.add(start(step) + "lifts " + step.bundleId() + ", which must stay where it lies.");
+    }
+    if (lyingOn(step.fromId()).contains(step.bundleId())) {
+      fromUnder(step, faults);
+    } else {
+      faults.add(
+          start(step)
+              + ("lifts " + step.bundleId() + " at " + step.fromId())
+              + ", but it does not lie there.");
+    }
+    if (isRack(step.fromId())) {
+      faults.add(
+          start(step)
+              + ("lifts " + step.bundleId() + " out of rack " + step.fromId())
+              + ", where its pieces stand on end.");
+    }
+    built.values().forEach(pile -> pile.remove(step.bundleId()));
+  }
+
+  private void fromUnder(Step step, List<String> faults) {
+    List<String> stack = lyingOn(step.fromId());
     int at = stack.indexOf(step.bundleId());
-    if (at >= 0 && at < stack.size() - 1) {
+    if (at >= 0 && at < stack.size() - 1 && !isRack(step.fromId())) {
       faults.add(
           start(step) + "lifts " + step.bundleId() + " from under " + stack.get(at + 1) + ".");
     }
-    stack.remove(step.bundleId());
+  }
+
+  private boolean isRack(String spotId) {
+    return start.stacks().stream()
+        .map(Stack::spot)
+        .anyMatch(spot -> spot.id().equals(spotId) && spot.kind() == SpotKind.RACK);
   }
 
   private void putDownToWait(Step step, List<String> faults) {
+    String sets = start(step) + "sets " + step.bundleId() + " down at " + step.toId();
     if (!waitingPlaces.contains(step.toId())) {
-      faults.add(
-          start(step)
-              + "sets "
-              + step.bundleId()
-              + " down at "
-              + step.toId()
-              + ", no waiting place.");
+      faults.add(sets + ", no waiting place.");
     }
+    lyingOn(step.toId()).stream()
+        .findFirst()
+        .ifPresent(there -> faults.add(sets + ", where " + there + " lies."));
     Optional.ofNullable(waiting.put(step.toId(), step.bundleId()))
-        .ifPresent(
-            there ->
-                faults.add(
-                    start(step)
-                        + ("sets " + step.bundleId() + " down at " + step.toId())
-                        + (", where " + there + " still waits.")));
+        .ifPresent(there -> faults.add(sets + ", where " + there + " still waits."));
   }
 
   private void putOnStack(Step step, List<String> faults) {
-    List<String> stack = built.computeIfAbsent(step.toId(), s -> new ArrayList<>());
-    stack.add(step.bundleId());
+    List<String> beneath = lyingOn(step.toId());
+    pile(step.toId()).add(step.bundleId());
     Optional<Spot> spot = Optional.ofNullable(stackSpots.get(step.toId()));
     if (spot.isEmpty()) {
       faults.add(start(step) + "goes to " + step.toId() + ", where no stack is planned.");
       return;
     }
-    int tier = spot.get().kind() == SpotKind.RACK ? 0 : stack.size();
+    boolean rack = spot.get().kind() == SpotKind.RACK;
+    int tier = rack ? 0 : beneath.size() + 1;
     if (step.tier() != tier) {
       faults.add(
           start(step)
               + ("puts " + step.bundleId() + " on tier " + step.tier() + " of " + step.toId())
               + (", but it gets to tier " + tier + "."));
+    }
+    if (!rack) {
+      beneath.stream()
+          .filter(start.fixed()::contains)
+          .findFirst()
+          .ifPresent(
+              open ->
+                  faults.add(
+                      start(step)
+                          + ("puts " + step.bundleId() + " on " + open + " at " + step.toId())
+                          + ", which is open or locked."));
     }
   }
 

@@ -35,10 +35,38 @@ final class ReplayRules {
             step, "Step " + step.number() + " comes where step " + (lastNumber + 1) + " should.");
       }
       lastNumber = step.number();
+      replay.waitFor(step);
+      boolean opens = replay.isEmpty(step.toId());
       replay.carryOut(step).forEach(fault -> stepsBuild(step, fault));
+      if (opens) {
+        besideWhatStillLies(step, replay);
+      }
     }
     replay.stillWaiting().forEach(this::leftWaiting);
     plannedBySpot().forEach((spotId, planned) -> builtAsPlanned(spotId, planned, replay));
+  }
+
+  /**
+   * What lay there when the plan began and has not been moved away yet needs its gap as much as
+   * what the plan leaves there.
+   */
+  private void besideWhatStillLies(Step step, Replay replay) {
+    List<Place> planned = scene.moments().get(replay.moment()).places();
+    List<Place> leaving =
+        scene.task().start().stacks().stream()
+            .map(Stack::spot)
+            .filter(spot -> Soundness.sound(spot) && !spot.id().equals(step.toId()))
+            .filter(spot -> !replay.lyingOn(spot.id()).isEmpty())
+            .filter(spot -> planned.stream().noneMatch(place -> place.id().equals(spot.id())))
+            .map(Place::ofStack)
+            .toList();
+    SpacingRules spacing = new SpacingRules(scene, ledger);
+    ledger.during(" That is so at step " + step.number() + ".");
+    planned.stream()
+        .filter(place -> place.id().equals(step.toId()))
+        .limit(1)
+        .forEach(opened -> leaving.forEach(there -> spacing.spotsApart(opened, there)));
+    ledger.during("");
   }
 
   /** Only a stack's spot takes a bundle that lies flat and is lifted off again as it is. */
@@ -56,8 +84,12 @@ final class ReplayRules {
         bundleId + " is left waiting at " + placeId + " when all steps are done.");
   }
 
-  private void builtAsPlanned(String spotId, List<String> planned, Replay replay) {
-    List<String> built = replay.builtOn(spotId);
+  private void builtAsPlanned(String spotId, List<Stack> stacks, Replay replay) {
+    List<String> planned = stacks.stream().flatMap(s -> s.bundleIds().stream()).toList();
+    List<String> built =
+        replay.builtOn(spotId).stream()
+            .filter(id -> planned.contains(id) || !layThere(id, spotId))
+            .toList();
     for (String bundleId : without(planned, built)) {
       String sentence = "No step brings " + bundleId + " to " + spotId + ", where it is planned.";
       ledger.broken(Rule.STEPS_BUILD, spotId, 1, 0, sentence);
@@ -66,27 +98,43 @@ final class ReplayRules {
       String sentence = "The steps bring " + bundleId + " to " + spotId + ", the plan does not.";
       ledger.broken(Rule.STEPS_BUILD, spotId, 1, 0, sentence);
     }
-    boolean sameBundles = sorted(built).equals(sorted(planned));
-    if (sameBundles && !built.equals(planned) && !isRack(spotId)) {
+    if (sorted(built).equals(sorted(planned)) && !isRack(spotId)) {
+      stacks.forEach(stack -> orderAsPlanned(stack, built));
+    }
+  }
+
+  /** What stays where it lay and should not is told where it is missed. */
+  private boolean layThere(String bundleId, String spotId) {
+    return scene
+        .task()
+        .start()
+        .stackOf(bundleId)
+        .filter(stack -> stack.spot().id().equals(spotId))
+        .isPresent();
+  }
+
+  private void orderAsPlanned(Stack stack, List<String> builtOnSpot) {
+    List<String> built = builtOnSpot.stream().filter(stack.bundleIds()::contains).toList();
+    if (!built.equals(stack.bundleIds())) {
       ledger.broken(
           Rule.STEPS_BUILD,
-          spotId,
+          stack.spot().id(),
           1,
           0,
           "The steps build stack "
-              + spotId
+              + stack.spot().id()
               + " from the bottom as "
               + String.join(", ", built)
               + "; the plan says "
-              + String.join(", ", planned)
+              + String.join(", ", stack.bundleIds())
               + ".");
     }
   }
 
-  private Map<String, List<String>> plannedBySpot() {
-    Map<String, List<String>> planned = new LinkedHashMap<>();
+  private Map<String, List<Stack>> plannedBySpot() {
+    Map<String, List<Stack>> planned = new LinkedHashMap<>();
     for (Stack stack : scene.plan().stacks()) {
-      planned.computeIfAbsent(stack.spot().id(), s -> new ArrayList<>()).addAll(stack.bundleIds());
+      planned.computeIfAbsent(stack.spot().id(), s -> new ArrayList<>()).add(stack);
     }
     return planned;
   }

@@ -23,7 +23,13 @@ final class SpacingRules {
     }
   }
 
-  private void spotsApart(Place a, Place b) {
+  /** Two spots that are used at once. */
+  void spotsApart(Place a, Place b) {
+    if (a.spot().equals(b.spot())) {
+      String sentence = a.capitalName() + " is planned twice at the same time.";
+      ledger.broken(Rule.SPOTS_APART, a.id(), 2, 1, sentence);
+      return;
+    }
     double apartM = a.footprint().separation(b.footprint());
     if (apartM >= -Ledger.LENGTH_TOLERANCE_M) {
       ledger.least(

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import skidway.audit.plane.Segment;
 import skidway.plan.Step;
-import skidway.plan.StepKind;
 import skidway.site.MachineStand;
 import skidway.site.Point;
 import skidway.site.Site;
@@ -37,10 +36,25 @@ final class StepPlaces {
     return standOf(step).map(MachineStand::at);
   }
 
+  /** Where the machine stands to put the bundle down. */
   Optional<MachineStand> standOf(Step step) {
-    return site.machine().stands().stream()
-        .filter(stand -> stand.id().equals(step.standId()))
-        .findFirst();
+    return standOf(step.standId());
+  }
+
+  /** Where it stands to pick the bundle up; the same stand unless the step tells another. */
+  Optional<MachineStand> pickStandOf(Step step) {
+    return drives(step) ? standOf(step.pickStandId()) : standOf(step);
+  }
+
+  /** Whether the machine drives from one stand to another with the bundle. */
+  static boolean drives(Step step) {
+    return !step.kind().offTruck()
+        && !step.pickStandId().isEmpty()
+        && !step.pickStandId().equals(step.standId());
+  }
+
+  private Optional<MachineStand> standOf(String id) {
+    return site.machine().stands().stream().filter(stand -> stand.id().equals(id)).findFirst();
   }
 
   /** The middle of the truck that brings the bundle. */
@@ -59,15 +73,15 @@ final class StepPlaces {
   /** The stand from which the bundle of a step that lifts it on was set down to wait. */
   Optional<Point> waitingStand(Step liftOn) {
     return scene.steps().stream()
-        .filter(step -> step.kind() == StepKind.SET_DOWN)
+        .filter(step -> step.kind().waits())
         .filter(step -> step.bundleId().equals(liftOn.bundleId()))
         .findFirst()
         .flatMap(this::stand);
   }
 
-  /** The truck, or the waiting place when it is lifted on. */
+  /** The truck, or where it lies or waits on site. */
   Optional<Point> from(Step step) {
-    return step.kind() == StepKind.LIFT_ON ? spot(step.fromId()) : truck(step);
+    return step.kind().offTruck() ? truck(step) : spot(step.fromId());
   }
 
   /** The middle of where it is put down. */
@@ -75,16 +89,34 @@ final class StepPlaces {
     return spot(step.toId());
   }
 
-  /** The hook's ways, seen from above: to the stand, and from there to where it is put down. */
+  /**
+   * The hook's ways, seen from above: to the stand, with the machine to the next stand if it
+   * drives, and from there to where it is put down.
+   */
   List<Segment> ways(Step step) {
     List<Segment> ways = new ArrayList<>();
-    stand(step)
-        .ifPresent(
-            at -> {
-              from(step).ifPresent(start -> ways.add(new Segment(start, at)));
-              to(step).ifPresent(end -> ways.add(new Segment(at, end)));
-            });
+    Optional<Point> pick = pickStandOf(step).map(MachineStand::at);
+    Optional<Point> stand = stand(step);
+    way(from(step), pick).ifPresent(ways::add);
+    if (drives(step)) {
+      way(pick, stand).ifPresent(ways::add);
+    }
+    way(stand, to(step)).ifPresent(ways::add);
     return ways;
+  }
+
+  private static Optional<Segment> way(Optional<Point> from, Optional<Point> to) {
+    return from.flatMap(a -> to.map(b -> new Segment(a, b)));
+  }
+
+  /** How far the machine reaches out: for what it picks up on site to the farther of both ends. */
+  Optional<Double> reachM(Step step) {
+    Optional<Double> down = stand(step).flatMap(at -> to(step).map(at::distanceTo));
+    Optional<Double> up =
+        step.kind().offTruck()
+            ? Optional.empty()
+            : pickStandOf(step).map(MachineStand::at).flatMap(at -> from(step).map(at::distanceTo));
+    return down.map(downM -> Math.max(downM, up.orElse(downM)));
   }
 
   private Optional<Point> spot(String id) {

@@ -1,11 +1,13 @@
 package skidway.audit;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import org.junit.jupiter.api.Test;
+import skidway.plan.Presence;
 
 final class AuditIsIndependentTest {
   private final JavaClasses audit =
@@ -29,5 +31,10 @@ final class AuditIsIndependentTest {
             "skidway.plan",
             "skidway.audit..")
         .check(audit);
+  }
+
+  @Test
+  void theAuditLivesThroughTheJobByItself() {
+    noClasses().should().dependOnClassesThat().areAssignableTo(Presence.class).check(audit);
   }
 }

@@ -90,6 +90,9 @@ final class PeopleOracleTest {
   }
 
   private static Scene scene(Task task) {
-    return new Scene(task, aPlan().stack(spot("Y1", "yard", 10, 8, 8, 0.9), "B1").build(task));
+    return new Scene(
+        task,
+        aPlan().stack(spot("Y1", "yard", 10, 8, 8, 0.9), "B1").build(task),
+        new OnSite(task, arrival -> 0));
   }
 }
