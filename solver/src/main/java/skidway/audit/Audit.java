@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.ToIntFunction;
+import skidway.erection.Timetable;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 
@@ -17,9 +18,15 @@ import skidway.plan.Task;
 public final class Audit {
   private Audit() {}
 
-  /** The audit of a plan before anything is pulled. */
+  /**
+   * The audit of a plan by the schedule that the job states; where it states none, all loads are
+   * there before anything is pulled.
+   */
   public static AuditReport of(Task task, Plan plan) {
-    return of(task, plan, arrival -> 0);
+    if (!task.schedule().stated()) {
+      return of(task, plan, arrival -> 0);
+    }
+    return of(task, plan, Timetable.of(task.schedule(), task.pullOrder())::laidBy);
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToIntFunction;
 import skidway.erection.PullOrder;
+import skidway.erection.Timetable;
 import skidway.timber.Bundle;
 import skidway.timber.Load;
 import skidway.timber.Piece;
@@ -58,9 +59,15 @@ public final class Presence {
     }
   }
 
-  /** Presence in a task; without a schedule nothing is pulled before the last load is there. */
+  /**
+   * Presence by the job's schedule; where it states none, nothing is pulled before the last load is
+   * there.
+   */
   public static Presence of(Task task) {
-    return of(task, arrival -> 0);
+    if (!task.schedule().stated()) {
+      return of(task, arrival -> 0);
+    }
+    return of(task, Timetable.of(task.schedule(), task.pullOrder())::laidBy);
   }
 
   /**

@@ -1,6 +1,9 @@
 package skidway.plan;
 
+import skidway.erection.ErectionRate;
 import skidway.erection.PullOrder;
+import skidway.erection.Schedule;
+import skidway.rules.Setting;
 import skidway.rules.Settings;
 import skidway.site.Site;
 import skidway.timber.Delivery;
@@ -9,19 +12,43 @@ import skidway.units.Figures;
 /**
  * The question: this delivery, onto this site, under these settings.
  *
+ * @param schedule when the walls go up; a plan counts on it only if the job states it
  * @param figures how sentences and sheets of this job write quantities
  * @param start what lies there already
  */
 public record Task(
-    String jobName, Site site, Delivery delivery, Settings settings, Figures figures, Start start) {
+    String jobName,
+    Site site,
+    Delivery delivery,
+    Settings settings,
+    Schedule schedule,
+    Figures figures,
+    Start start) {
+
   /** A delivery onto an empty site. */
+  public Task(
+      String jobName,
+      Site site,
+      Delivery delivery,
+      Settings settings,
+      Schedule schedule,
+      Figures figures) {
+    this(jobName, site, delivery, settings, schedule, figures, Start.EMPTY_SITE);
+  }
+
+  /** The same of a job that says nothing of its schedule. */
   public Task(String jobName, Site site, Delivery delivery, Settings settings, Figures figures) {
-    this(jobName, site, delivery, settings, figures, Start.EMPTY_SITE);
+    this(jobName, site, delivery, settings, usual(delivery, settings), figures);
+  }
+
+  private static Schedule usual(Delivery delivery, Settings settings) {
+    return Schedule.usual(
+        delivery.loads(), ErectionRate.piecesADay(settings.get(Setting.ERECTION_RATE)));
   }
 
   /** The same question with something else there already. */
   public Task startingFrom(Start other) {
-    return new Task(jobName, site, delivery, settings, figures, other);
+    return new Task(jobName, site, delivery, settings, schedule, figures, other);
   }
 
   /** The order in which the pieces are pulled. */

@@ -71,6 +71,7 @@ public final class Remaining {
         remaining.site(),
         remaining.delivery(),
         task.settings(),
+        task.schedule().from(remaining.now()),
         task.figures(),
         remaining.start(locked, held));
   }
@@ -78,6 +79,15 @@ public final class Remaining {
   /** How far the crew can build before what is missing or late is there. */
   public static HoldPoint hold(Task task, Progress progress) {
     return new Remaining(task, List.of(), progress).hold();
+  }
+
+  /** Work goes on when the last thing happened that is recorded, and not before it begins. */
+  private LocalDateTime now() {
+    return progress.events().stream()
+        .map(Event::at)
+        .filter(task.schedule().begins()::isBefore)
+        .max(LocalDateTime::compareTo)
+        .orElse(task.schedule().begins());
   }
 
   private HoldPoint hold() {

@@ -377,7 +377,14 @@ public enum Setting {
       Measure.DURATION,
       120,
       Flag.ASSUMPTION,
-      "person-seconds to print and change both tags of a bundle that comes to lie elsewhere");
+      "person-seconds to print and change both tags of a bundle that comes to lie elsewhere"),
+  ERECTION_RATE(
+      "erectionRate",
+      Measure.COUNT,
+      40,
+      Flag.ASSUMPTION,
+      "pieces a crew lays in a day of work, for reckoning dates; a crew that knows its own figure"
+          + " says it");
 
   private final String key;
   private final Measure measure;
