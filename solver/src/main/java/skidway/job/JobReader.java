@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import skidway.erection.Schedule;
 import skidway.plan.Task;
-import skidway.rules.Settings;
 import skidway.site.Site;
 import skidway.timber.Delivery;
 import skidway.timber.Load;
@@ -89,12 +89,12 @@ public final class JobReader {
     Delivery delivery = new Delivery(loads, packing.bundles(pieces));
 
     problems.throwIfAny(FILES);
-    return finished(head.name(), head.settings(), site.orElseThrow(), delivery, values);
+    return finished(head, site.orElseThrow(), delivery, values);
   }
 
-  private Job finished(
-      String name, Settings settings, Site site, Delivery delivery, Values values) {
-    Task task = new Task(name, site, delivery, settings, values.figures());
+  private Job finished(JobHead head, Site site, Delivery delivery, Values values) {
+    Schedule schedule = head.erection().schedule(delivery.loads(), head.settings(), problems);
+    Task task = new Task(head.name(), site, delivery, head.settings(), schedule, values.figures());
     return new Job(input.folder(), task, Fingerprint.of(files), problems.remarks(FILES));
   }
 

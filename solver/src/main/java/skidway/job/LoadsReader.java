@@ -1,7 +1,6 @@
 package skidway.job;
 
 import java.time.LocalDateTime;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,16 +36,14 @@ final class LoadsReader {
   }
 
   private static Optional<LocalDateTime> arrival(CsvRow row) {
-    String text = row.text("arrival");
-    try {
-      return Optional.of(LocalDateTime.parse(text.replaceFirst(" +", "T")));
-    } catch (DateTimeParseException e) {
+    Optional<LocalDateTime> arrival = Dates.moment(row.text("arrival"));
+    if (arrival.isEmpty()) {
       row.report(
           "arrival",
-          Quote.found(text) + " as arrival",
-          "an arrival is a date and time of day such as 2031-05-05T08:00",
+          Quote.found(row.text("arrival")) + " as arrival",
+          "an arrival is a date and time of day such as 2031-05-05T08:00, " + Dates.YEARS,
           "write it like that");
-      return Optional.empty();
     }
+    return arrival;
   }
 }

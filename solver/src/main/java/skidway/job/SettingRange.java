@@ -54,6 +54,7 @@ final class SettingRange {
       // Beyond, the lifting equation's factor is nil for lifts from low down.
       case LIFT_FREQUENCY -> ratio(words, 0, 8);
       case CLIMB_FACTOR -> ratio(words, 0, 100);
+      case ERECTION_RATE -> new Bounds.Range(words, Measure.COUNT, 1, 1000);
       default -> byMeasure(words, setting.measure());
     };
   }

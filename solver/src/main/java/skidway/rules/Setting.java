@@ -371,7 +371,14 @@ public enum Setting {
       "seconds to hook or fork, lift, set on bearers and let go"),
   MACHINE_SPEED(
       "machineSpeed", Measure.SPEED, 1.5, Flag.ASSUMPTION, "machine with a load, on site ground"),
-  MACHINE_CREW("machineCrew", Measure.COUNT, 2, Flag.COMMON_PRACTICE, "operator and spotter");
+  MACHINE_CREW("machineCrew", Measure.COUNT, 2, Flag.COMMON_PRACTICE, "operator and spotter"),
+  ERECTION_RATE(
+      "erectionRate",
+      Measure.COUNT,
+      40,
+      Flag.ASSUMPTION,
+      "pieces a crew lays in a day of work, for reckoning dates; a crew that knows its own figure"
+          + " says it");
 
   private final String key;
   private final Measure measure;

@@ -95,7 +95,7 @@ final class JobFolder {
         .replace(
             "job.json",
             "\"units\": \"us\",",
-            "\"units\": \"us\",\n  \"woods\": [{\"name\": \"mill larch\", \"gravity\": 0.52, \"basis\": \"12 %\", \"spread\": \"8 %\"}],")
+            "\"units\": \"us\",\n  \"woods\": [{\"name\": \"mill larch\", \"gravity\": 0.52, \"basis\": \"12 %\", \"spread\": \"8 %\"}],\n  \"erection\": {\"begins\": \"2031-05-06\", \"rate\": \"40 pieces/day\", \"days\": \"mon-fri\", \"hours\": \"07:00-16:00\", \"off\": [\"2031-05-29\"]},")
         .replace(
             "site.json",
             "\"starter\": \"half\"}\n",
