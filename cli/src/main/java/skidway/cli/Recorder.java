@@ -246,7 +246,7 @@ final class Recorder {
         return event.seq();
       }
     }
-    throw new BadUsage("Nothing is recorded that could be undone.");
+    throw new BadUsage("Nothing is recorded that could be undone; nothing was recorded.");
   }
 
   private String word() {

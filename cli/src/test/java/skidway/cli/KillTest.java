@@ -3,7 +3,7 @@ package skidway.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
@@ -60,6 +60,7 @@ class KillTest {
 
   /** The last event that a program said was recorded before it was killed; 0 for none. */
   private int killed(Path job, int next, int waitMs) throws IOException, InterruptedException {
+    Path out = dir.resolve("said.txt");
     Process process =
         new ProcessBuilder(
                 List.of(
@@ -70,14 +71,18 @@ class KillTest {
                     job.toString(),
                     Integer.toString(next)))
             .redirectErrorStream(true)
+            .redirectOutput(out.toFile())
             .start();
-    StringBuilder said = new StringBuilder();
-    byte[] first = process.getInputStream().readNBytes("recorded ".length());
-    said.append(new String(first, StandardCharsets.UTF_8));
-    TimeUnit.MILLISECONDS.sleep(waitMs);
-    process.destroyForcibly().waitFor();
-    said.append(new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
-    assertThat(said.toString()).startsWith("recorded ").doesNotContain("Exception");
+    try {
+      while (process.isAlive() && Files.size(out) == 0) {
+        TimeUnit.MILLISECONDS.sleep(5);
+      }
+      TimeUnit.MILLISECONDS.sleep(waitMs);
+    } finally {
+      process.destroyForcibly().waitFor();
+    }
+    String said = Files.readString(out);
+    assertThat(said).startsWith("recorded ").doesNotContain("Exception");
     return SAID.matcher(said).results().mapToInt(r -> Integer.parseInt(r.group(1))).max().orElse(0);
   }
 }
