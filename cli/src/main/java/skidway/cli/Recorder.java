@@ -3,7 +3,6 @@ package skidway.cli;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,6 +13,8 @@ import skidway.progress.Event;
 import skidway.progress.Through;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
+import skidway.timber.Piece;
+import skidway.units.Nearest;
 
 /** Turns a sentence into events, by how the job stands. Whether they can be is not judged here. */
 final class Recorder {
@@ -63,6 +64,10 @@ final class Recorder {
     return List.copyOf(events);
   }
 
+  private BadUsage bad(String what) {
+    return Sentence.bad(said.kind(), what);
+  }
+
   private interface Making {
     Event of(String id);
   }
@@ -73,13 +78,13 @@ final class Recorder {
 
   private void refuse(boolean when, String part) {
     if (when) {
-      throw Sentence.bad("'" + word() + "' takes no place for " + part + ".");
+      throw bad("'" + word() + "' takes no place for " + part + ".");
     }
   }
 
   private void each(String what, Making making) {
     if (said.names().isEmpty()) {
-      throw Sentence.bad("'" + word() + "' needs the name of " + what + ".");
+      throw bad("'" + word() + "' needs the name of " + what + ".");
     }
     said.names().forEach(name -> events.add(making.of(name)));
   }
@@ -88,7 +93,7 @@ final class Recorder {
     if (said.asPlanned()) {
       refuse(said.spot().isPresent() || said.tier().isPresent(), "a spot beside 'as planned'");
       if (said.names().isEmpty()) {
-        throw Sentence.bad("'placed as planned' needs the name of a load or bundle.");
+        throw bad("'placed as planned' needs the name of a load or bundle.");
       }
       said.names().forEach(this::asPlanned);
     } else {
@@ -145,7 +150,7 @@ final class Recorder {
   private void put(String kind) {
     boolean bare = said.spot().isEmpty() && said.names().size() == 2;
     if (!bare && (said.names().size() != 1 || said.spot().isEmpty())) {
-      throw Sentence.bad("'" + kind + "' needs one bundle and one spot.");
+      throw bad("'" + kind + "' needs one bundle and one spot.");
     }
     String bundleId = said.names().get(0);
     String spotId = bare ? said.names().get(1) : said.spot().orElseThrow();
@@ -165,7 +170,7 @@ final class Recorder {
 
   private void late() {
     if (said.names().size() != 1 || said.until().isEmpty()) {
-      throw Sentence.bad("'late' needs one load and until when.");
+      throw bad("'late' needs one load and until when.");
     }
     String loadId = said.names().get(0);
     LocalDateTime expected =
@@ -178,7 +183,7 @@ final class Recorder {
 
   private void pulled() {
     if (said.names().isEmpty() == said.through().isEmpty()) {
-      throw Sentence.bad("'pulled' needs either pieces or --through a piece or course.");
+      throw bad("'pulled' needs either pieces or --through a piece or course.");
     }
     if (said.through().isEmpty()) {
       events.add(new Event.Pulled(seq(), at, by, "", said.names()));
@@ -189,7 +194,11 @@ final class Recorder {
         Through.read(standing.task(), words)
             .orElseThrow(
                 () ->
-                    Sentence.bad("'" + words + "' is neither a piece's mark nor a wall's course."));
+                    bad("'"
+                            + words
+                            + "' is neither a piece's mark nor a wall's course"
+                            + Nearest.hint(words, marks())
+                            + "."));
     List<String> withheld =
         through.marks().stream().filter(standing.progress().withheld()::contains).toList();
     if (!withheld.isEmpty()) {
@@ -202,6 +211,10 @@ final class Recorder {
     events.add(new Event.Pulled(seq(), at, by, through.words(), pulled));
   }
 
+  private List<String> marks() {
+    return standing.task().delivery().pieces().stream().map(Piece::mark).toList();
+  }
+
   private void undo() {
     if (said.names().isEmpty()) {
       events.add(new Event.Undo(seq(), at, by, lastInForce()));
@@ -209,7 +222,7 @@ final class Recorder {
     for (String name : said.names()) {
       Matcher m = RANGE.matcher(name);
       if (!m.matches()) {
-        throw Sentence.bad("'undo' needs numbers of the list, such as 5 or 5-13, not '" + name + "'.");
+        throw bad("'undo' needs numbers of the list, such as 5 or 5-13, not '" + name + "'.");
       }
       int first = Integer.parseInt(m.group(1));
       int last = m.group(2) == null ? first : Integer.parseInt(m.group(2));
@@ -233,10 +246,10 @@ final class Recorder {
         return event.seq();
       }
     }
-    throw new BadUsage("Nothing is recorded that could be undone. Nothing was recorded.");
+    throw new BadUsage("Nothing is recorded that could be undone; nothing was recorded.");
   }
 
   private String word() {
-    return said.kind().name().toLowerCase(Locale.ROOT);
+    return said.kind().word();
   }
 }

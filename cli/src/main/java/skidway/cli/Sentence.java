@@ -29,7 +29,11 @@ record Sentence(
     FOUND,
     LATE,
     PULLED,
-    UNDO
+    UNDO;
+
+    String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   static final List<String> FORMS =
@@ -65,8 +69,18 @@ record Sentence(
   }
 
   static BadUsage bad(String what) {
+    return bad(what, FORMS);
+  }
+
+  /** What is wrong with a sentence of one kind, and the forms of that kind. */
+  static BadUsage bad(Kind kind, String what) {
+    return bad(what, FORMS.stream().filter(form -> form.startsWith(kind.word())).toList());
+  }
+
+  private static BadUsage bad(String what, List<String> forms) {
+    String say = forms.size() == 1 ? "Say" : "Say one of";
     return new BadUsage(
-        what + " Nothing was recorded. Say one of\n  " + String.join("\n  ", FORMS));
+        what + " Nothing was recorded. " + say + "\n  " + String.join("\n  ", forms));
   }
 
   /** Reads word by word. */
@@ -151,7 +165,7 @@ record Sentence(
 
     private static Optional<Kind> kindOf(String plain) {
       for (Kind kind : Kind.values()) {
-        if (kind.name().toLowerCase(Locale.ROOT).equals(plain)) {
+        if (kind.word().equals(plain)) {
           return Optional.of(kind);
         }
       }

@@ -79,6 +79,7 @@ final class SiteTime {
         .orElseThrow(
             () ->
                 Sentence.bad(
+                    Sentence.Kind.LATE,
                     "'"
                         + said
                         + "' is no time to wait for: it is 2031-05-12T08:00, 2031-05-12, +3d or"

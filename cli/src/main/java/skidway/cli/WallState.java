@@ -13,7 +13,8 @@ import skidway.timber.Piece;
  * How far one wall is built.
  *
  * @param course the highest course that is whole together with all below it; 0 when none is
- * @param next the piece that the pull list has next for this wall, or an empty text
+ * @param next the piece that the pull list has next for this wall, or an empty text; when it is
+ *     missing or damaged, that is said
  */
 record WallState(String wallId, int course, int pulled, int pieces, String next) {
 
@@ -47,6 +48,7 @@ record WallState(String wallId, int course, int pulled, int pieces, String next)
       course = entry.getKey();
     }
     String next = left.isEmpty() ? "" : left.get(0).mark();
-    return new WallState(wallId, course, pieces.size() - left.size(), pieces.size(), next);
+    boolean withheld = standing.progress().withheld().contains(next);
+    return new WallState(wallId, course, pieces.size() - left.size(), pieces.size(), withheld ? next + ", not to hand" : next);
   }
 }

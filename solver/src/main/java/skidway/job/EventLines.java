@@ -73,7 +73,7 @@ final class EventLines {
     }
     soundLength = start;
     if (start < bytes.length) {
-      unfinished(text(start, bytes.length), line);
+      unfinished(start, line);
     }
   }
 
@@ -118,10 +118,10 @@ final class EventLines {
   }
 
   /** The last line without an end: whole, begun, or spoiled. */
-  private void unfinished(Optional<String> text, int line) {
-    Optional<EventSeal> seal = text.flatMap(EventSeal::of);
-    if (seal.isPresent() || text.filter(EventSeal::goesOn).isPresent()) {
-      finished(text, line);
+  private void unfinished(int start, int line) {
+    String shown = new String(bytes, start, bytes.length - start, StandardCharsets.UTF_8);
+    if (EventSeal.of(shown).isPresent() || EventSeal.goesOn(shown)) {
+      finished(text(start, bytes.length), line);
       soundLength = bytes.length;
       lineEndMissing = true;
       return;
