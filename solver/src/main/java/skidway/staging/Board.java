@@ -148,7 +148,8 @@ final class Board {
       double[] heightCapM,
       int[][] excludes,
       double[][] metres,
-      PullOrder order) {
+      PullOrder order,
+      Presence presence) {
     this.task = task;
     this.bundles = task.delivery().bundles();
     this.spots = List.copyOf(spots);
@@ -192,7 +193,6 @@ final class Board {
       onEndM2[b] = RackRoom.floorM2(bundles.get(b));
       rackMs[b] = time.rackMs(pieces.size());
     }
-    Presence presence = Presence.of(task);
     moments = presence.moments();
     comes = bundles.stream().mapToInt(presence::comes).toArray();
     there = bundles.stream().mapToLong(presence::moments).toArray();

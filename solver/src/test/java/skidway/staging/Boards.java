@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import skidway.erection.PullOrder;
+import skidway.plan.Presence;
 import skidway.plan.Task;
 import skidway.site.Spot;
 
@@ -25,7 +26,7 @@ final class Boards {
     }
     double[] heightCapM = new double[spots.length];
     Arrays.fill(heightCapM, Double.POSITIVE_INFINITY);
-    return new Board(task, List.of(spots), heightCapM, excludes, metres, order);
+    return new Board(task, List.of(spots), heightCapM, excludes, metres, order, Presence.of(task));
   }
 
   static StagingSolution.Ground ground(Board board) {

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import skidway.erection.PullOrder;
+import skidway.plan.Presence;
 import skidway.plan.Task;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
@@ -33,7 +34,8 @@ class BundleFitTest {
             new double[] {wallM},
             new int[1][0],
             new double[1][1],
-            order);
+            order,
+            Presence.of(task));
     List<Rule> refusals = new BundleFit(board).refusals(0, 0);
     assertThat(refusals.contains(Rule.DECK_EDGE)).isEqualTo(wallM < 2.289);
   }
