@@ -8,7 +8,6 @@ import skidway.plan.Baseline;
 import skidway.plan.Effort;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
-import skidway.plan.StepKind;
 import skidway.plan.Task;
 import skidway.plan.Unplaced;
 import skidway.sheet.Shopping;
@@ -32,7 +31,7 @@ final class PlanSummary {
   List<String> lines() {
     List<String> lines = new ArrayList<>();
     int delivered = task.delivery().bundles().size();
-    long setDowns = plan.steps().stream().filter(s -> s.kind() == StepKind.SET_DOWN).count();
+    long setDowns = plan.steps().stream().filter(s -> s.kind().waits()).count();
     lines.add(
         String.format(
             Locale.ROOT,

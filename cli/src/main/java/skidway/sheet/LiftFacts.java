@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Objects;
 import skidway.plan.Plan;
 import skidway.plan.Step;
-import skidway.plan.StepKind;
 
 /** What the lifts of a plan tell about the packing list it was made from. */
 final class LiftFacts {
@@ -22,7 +21,7 @@ final class LiftFacts {
     LiftFacts facts = new LiftFacts();
     Map<String, Integer> turns = new HashMap<>();
     for (Step step : plan.steps()) {
-      if (step.kind() != StepKind.LIFT_ON) {
+      if (step.kind().offTruck()) {
         int turn = turns.merge(step.fromId(), 1, Integer::sum);
         long grams = Math.round(step.massKg() * 1000);
         facts.byBundle.put(step.bundleId(), new OffTruck(step.fromId(), turn, grams));

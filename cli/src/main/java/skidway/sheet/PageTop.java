@@ -3,7 +3,6 @@ package skidway.sheet;
 import java.util.Set;
 import skidway.plan.Plan;
 import skidway.plan.Step;
-import skidway.plan.StepKind;
 import skidway.plan.Task;
 
 /** Writes the page's heading, the ways into it and the plan in a few figures. */
@@ -43,7 +42,7 @@ final class PageTop {
   private static void facts(Markup page, Task task, Plan plan) {
     int bundles = task.delivery().bundles().size();
     long placed = plan.stacks().stream().mapToLong(s -> s.bundleIds().size()).sum();
-    long setDown = plan.steps().stream().filter(s -> s.kind() == StepKind.SET_DOWN).count();
+    long setDown = plan.steps().stream().filter(s -> s.kind().waits()).count();
     double heaviestKg = plan.steps().stream().mapToDouble(Step::massKg).max().orElse(0);
     page.open("dl", "class", "facts");
     fact(page, "bundles with a spot", placed + " of " + bundles, placed < bundles);

@@ -11,7 +11,6 @@ import skidway.plan.Margin;
 import skidway.plan.Plan;
 import skidway.plan.Stack;
 import skidway.plan.Step;
-import skidway.plan.StepKind;
 import skidway.plan.Task;
 import skidway.rules.Rule;
 import skidway.site.Deck;
@@ -74,7 +73,7 @@ record Placard(
             .map(Spot::id)
             .collect(Collectors.toSet());
     return plan.steps().stream()
-        .filter(step -> step.kind() == StepKind.SET_DOWN && places.contains(step.toId()))
+        .filter(step -> step.kind().waits() && places.contains(step.toId()))
         .map(Step::bundleId)
         .toList();
   }

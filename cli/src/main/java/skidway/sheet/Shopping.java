@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import skidway.plan.Plan;
 import skidway.plan.Step;
-import skidway.plan.StepKind;
 import skidway.plan.Task;
 import skidway.rules.Setting;
 import skidway.units.Figures;
@@ -83,7 +82,7 @@ public record Shopping(
   private static Cut cut(Step step, Figures figures) {
     String length = figures.length(step.bearers().lengthM());
     int count = step.bearers().count();
-    if (step.kind() == StepKind.SET_DOWN) {
+    if (step.kind().waits()) {
       return new Cut(length, 0, 0, count);
     }
     return step.tier() > 1 ? new Cut(length, 0, count, 0) : new Cut(length, count, 0, 0);

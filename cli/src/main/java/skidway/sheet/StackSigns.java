@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
-import skidway.plan.StepKind;
 import skidway.plan.Task;
 import skidway.timber.Piece;
 
@@ -98,7 +97,7 @@ final class StackSigns {
 
   private String bearers(StackView stack) {
     return plan.steps().stream()
-        .filter(s -> s.kind() != StepKind.SET_DOWN && s.toId().equals(stack.spot().id()))
+        .filter(s -> !s.kind().waits() && s.toId().equals(stack.spot().id()))
         .filter(s -> s.tier() <= 1)
         .findFirst()
         .map(s -> String.join(", ", StepRow.bearers(s.bearers(), stack.rack(), task.figures())))

@@ -3,8 +3,10 @@ package skidway.sheet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import skidway.plan.Plan;
 import skidway.plan.Stack;
+import skidway.plan.Step;
 import skidway.plan.Task;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
@@ -46,14 +48,48 @@ record StackView(Spot spot, List<Tier> tiers) {
 
   /** Height of the whole stack with the bearers under each tier, metres; of a rack nothing. */
   double heightM(Settings settings) {
-    return heightM(tiers.size(), settings);
+    return heightM(0, tiers.size(), settings);
   }
 
-  /** Height of the lowest tiers with the bearers under each, metres; of a rack nothing. */
-  double heightM(int lowest, Settings settings) {
+  /** Of the stacks on a step's spot the one that it brings its bundle to. */
+  static Optional<StackView> broughtTo(List<StackView> stacks, Step step) {
+    List<StackView> there =
+        stacks.stream().filter(stack -> stack.spot().id().equals(step.toId())).toList();
+    return there.stream()
+        .filter(stack -> stack.place(step.bundleId()) >= 0)
+        .findFirst()
+        .or(() -> there.stream().findFirst());
+  }
+
+  /** The place of a bundle in the list of tiers, or -1. */
+  int place(String bundleId) {
+    return tiers.stream().map(Tier::bundleId).toList().indexOf(bundleId);
+  }
+
+  /** Height when a step has put its bundle on, metres; of a rack nothing. */
+  double heightM(Step step, Settings settings) {
+    return heightM(lowest(step), step.tier(), settings);
+  }
+
+  /** Height of what a step puts its bundle on, metres; of a rack nothing. */
+  double heightBeneathM(Step step, Settings settings) {
+    return heightM(lowest(step), step.tier() - 1, settings);
+  }
+
+  /** How many bundles that lay beneath are gone when the bundle of a step comes. */
+  private int lowest(Step step) {
+    return Math.max(0, place(step.bundleId()) + 1 - step.tier());
+  }
+
+  /** What came first goes first, as a rule: so many are gone, so many lie there. */
+  private double heightM(int gone, int count, Settings settings) {
     double bearerM = settings.get(Setting.BEARER_HEIGHT);
     return rack()
         ? 0
-        : tiers.stream().limit(Math.max(0, lowest)).mapToDouble(t -> t.heightM() + bearerM).sum();
+        : tiers.stream()
+            .skip(gone)
+            .limit(Math.max(0, count))
+            .mapToDouble(t -> t.heightM() + bearerM)
+            .sum();
   }
 }

@@ -3,9 +3,7 @@ package skidway.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
@@ -19,28 +17,24 @@ import skidway.units.Figures;
 final class StepRow {
   private final SheetTable table;
   private final Task task;
-  private final Map<String, StackView> stacks;
+  private final List<StackView> stacks;
 
   StepRow(SheetTable table, Task task, Plan plan) {
     this.table = table;
     this.task = task;
-    this.stacks =
-        StackView.of(task, plan).stream()
-            .collect(Collectors.toUnmodifiableMap(s -> s.spot().id(), s -> s, (a, b) -> a));
+    this.stacks = StackView.of(task, plan);
   }
 
   void write(Step step) {
-    Optional<StackView> stack = Optional.ofNullable(stacks.get(step.toId()));
+    Optional<StackView> stack = StackView.broughtTo(stacks, step);
     boolean rack = stack.filter(StackView::rack).isPresent();
     Optional<Bundle> bundle = task.delivery().bundle(step.bundleId());
-    table.openRow(step.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    StepKind look = step.kind().waits() ? StepKind.SET_DOWN : step.kind();
+    table.openRow(look.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     Markup lift = table.openCell("lift");
     lift.leaf("span", "", "class", "box").leaf("b", Integer.toString(step.number())).close();
     Markup name = table.openName("bundle").text(step.bundleId());
-    bundle.ifPresent(
-        b ->
-            name.leaf(
-                "small", LoadNames.of(b.loadId()) + ", " + Ordinals.of(b.offOrder()) + " off"));
+    bundle.ifPresent(b -> name.leaf("small", origin(step, b)));
     name.close();
     table.cell("mass", task.figures().mass(step.massKg()));
     Markup words = table.openCell("do").text(StepWords.of(step, rack));
@@ -56,16 +50,22 @@ final class StepRow {
     table.close();
   }
 
+  private String origin(Step step, Bundle bundle) {
+    return task.start().lies(bundle.id())
+        ? "lies at " + step.fromId()
+        : LoadNames.of(bundle.loadId()) + ", " + Ordinals.of(bundle.offOrder()) + " off";
+  }
+
   /** Whether the stack needs cross supports or wedges from this lift on, and not before. */
   private boolean risesAboveWedgeHeight(Step step, StackView stack) {
     double limitM = task.settings().get(Setting.WEDGE_HEIGHT) + 1e-9;
-    return step.kind() != StepKind.SET_DOWN
-        && stack.heightM(step.tier(), task.settings()) > limitM
-        && stack.heightM(step.tier() - 1, task.settings()) <= limitM;
+    return !step.kind().waits()
+        && stack.heightM(step, task.settings()) > limitM
+        && stack.heightBeneathM(step, task.settings()) <= limitM;
   }
 
   private void to(Step step, boolean rack) {
-    boolean waits = step.kind() == StepKind.SET_DOWN;
+    boolean waits = step.kind().waits();
     Markup to = table.openCell("to");
     to.leaf("span", step.toId(), "class", waits ? "plate waiting" : "plate").text(" ");
     to.leaf("span", waits ? "for now" : rack ? "on end" : "tier " + step.tier(), "class", "tier");
@@ -96,6 +96,9 @@ final class StepRow {
   private void machine(Step step) {
     double spareKg = step.capacityKg() - step.massKg();
     Markup machine = table.openCell("machine");
+    if (!step.pickStandId().isEmpty()) {
+      machine.leaf("b", "from " + step.pickStandId()).text(" ");
+    }
     machine.leaf("b", "at " + step.standId()).text(", ");
     machine.leaf("span", "reach " + task.figures().length(step.reachM()));
     machine.empty("br");

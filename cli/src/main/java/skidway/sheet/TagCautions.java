@@ -3,8 +3,6 @@ package skidway.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Collectors;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
@@ -18,14 +16,12 @@ final class TagCautions {
 
   private final Task task;
   private final Plan plan;
-  private final Map<String, StackView> stacks;
+  private final List<StackView> stacks;
 
   TagCautions(Task task, Plan plan) {
     this.task = task;
     this.plan = plan;
-    this.stacks =
-        StackView.of(task, plan).stream()
-            .collect(Collectors.toUnmodifiableMap(s -> s.spot().id(), s -> s, (a, b) -> a));
+    this.stacks = StackView.of(task, plan);
   }
 
   List<String> of(String bundleId) {
@@ -34,6 +30,8 @@ final class TagCautions {
     for (Step step : steps) {
       if (step.kind() == StepKind.SET_DOWN) {
         all.add("Set down first at " + step.toId() + "; goes on later.");
+      } else if (step.kind() == StepKind.SET_ASIDE) {
+        all.add("Set aside first at " + step.toId() + "; goes on later.");
       } else if (topM(step) > task.settings().get(Setting.WEDGE_HEIGHT) + 1e-9) {
         String height = task.figures().length(task.settings().get(Setting.WEDGE_HEIGHT));
         all.add("Top above " + height + ": cross supports or wedges first.");
@@ -51,8 +49,9 @@ final class TagCautions {
   }
 
   private double topM(Step step) {
-    StackView stack = stacks.get(step.toId());
-    return stack == null ? 0 : stack.heightM(step.tier(), task.settings());
+    return StackView.broughtTo(stacks, step)
+        .map(stack -> stack.heightM(step, task.settings()))
+        .orElse(0.0);
   }
 
   private static double share(Step step) {

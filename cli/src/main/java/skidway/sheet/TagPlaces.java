@@ -1,9 +1,11 @@
 package skidway.sheet;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import skidway.plan.Plan;
+import skidway.plan.Step;
 import skidway.plan.Task;
 import skidway.site.Point;
 import skidway.site.Spot;
@@ -21,16 +23,33 @@ final class TagPlaces {
     for (StackView stack : StackView.of(task, plan)) {
       Spot spot = stack.spot();
       List<String> ends = ends(spot, task.site().northDeg());
-      int tiers = stack.tiers().size();
-      for (int i = 0; i < tiers; i++) {
+      List<Integer> told = told(stack, plan);
+      int tiers = told.stream().max(Integer::compare).orElse(0);
+      for (int i = 0; i < told.size(); i++) {
         TagPlace place =
             stack.rack()
                 ? new TagPlace.OnEnd(spot.id())
-                : new TagPlace.Stacked(spot.id(), i + 1, tiers, ends);
+                : new TagPlace.Stacked(spot.id(), told.get(i), tiers, ends);
         places.byBundle.putIfAbsent(stack.tiers().get(i).bundleId(), place);
       }
     }
     return places;
+  }
+
+  /** The tier that each bundle gets to when it comes, as the steps tell it; what stays, stays. */
+  private static List<Integer> told(StackView stack, Plan plan) {
+    List<Integer> told = new ArrayList<>();
+    for (Tier tier : stack.tiers()) {
+      int place = told.size() + 1;
+      told.add(
+          plan.steps().stream()
+              .filter(step -> !step.kind().waits() && step.bundleId().equals(tier.bundleId()))
+              .map(Step::tier)
+              .filter(t -> t > 0)
+              .findFirst()
+              .orElse(place));
+    }
+    return told;
   }
 
   TagPlace of(String bundleId) {

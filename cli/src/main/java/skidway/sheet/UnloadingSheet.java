@@ -1,7 +1,9 @@
 package skidway.sheet;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
@@ -11,6 +13,8 @@ import skidway.timber.Load;
 
 /** Writes the unloading sheet: one row a lift, in the order in which bundles come off. */
 final class UnloadingSheet {
+  private static final Set<StepKind> MOVES = EnumSet.of(StepKind.MOVE, StepKind.SET_ASIDE);
+
   private UnloadingSheet() {}
 
   static void write(Markup page, Task task, Plan plan, RunningHead head) {
@@ -29,9 +33,14 @@ final class UnloadingSheet {
             "Machine");
     StepRow rows = new StepRow(table, task, plan);
     Optional<String> under = Optional.empty();
+    boolean moves = false;
     for (Step step : plan.steps()) {
+      if (!moves && MOVES.contains(step.kind())) {
+        movesHeading(page, table.group());
+        moves = true;
+      }
       Optional<String> load = load(task, step).or(() -> Optional.of(step.fromId()));
-      if (step.kind() != StepKind.LIFT_ON && !load.equals(under)) {
+      if (step.kind().offTruck() && !load.equals(under)) {
         heading(page, table.group(), task, load.orElseThrow());
         under = load;
       }
@@ -71,6 +80,14 @@ final class UnloadingSheet {
 
   private static Optional<String> load(Task task, Step step) {
     return task.delivery().bundle(step.bundleId()).map(Bundle::loadId);
+  }
+
+  private static void movesHeading(Markup page, SheetTable table) {
+    table.openHeading("load");
+    page.leaf("span", "Moves before the truck", "class", "name");
+    page.leaf("span", "what lies there already; only the top of a stack", "class", "about");
+    table.close().close();
+    page.line();
   }
 
   private static void heading(Markup page, SheetTable table, Task task, String loadId) {

@@ -79,14 +79,28 @@ public final class Stager {
       Watcher watcher,
       StopButton stop,
       EnvironmentMode mode) {
-    return new Stager(Survey.of(task), limits, paths, watcher, stop, mode).plan();
+    return stage(Survey.of(task), limits, paths, watcher, stop, mode);
+  }
+
+  /** The plan for a task that was surveyed already. */
+  static Plan stage(
+      Board board,
+      SearchLimits limits,
+      PathCheck paths,
+      Watcher watcher,
+      StopButton stop,
+      EnvironmentMode mode) {
+    return new Stager(board, limits, paths, watcher, stop, mode).plan();
   }
 
   private Plan plan() {
     boolean fresh = board.task.start().stacks().isEmpty();
     List<Baseline> baselines = new ArrayList<>();
     Occupancy found = fresh ? freshly(baselines) : onWhatLies(baselines);
-    Occupancy sound = makeSound(found);
+    Occupancy sound = makeSound(found, 0);
+    if (leavesOutWhatLies(sound)) {
+      sound = makeSound(asItLies(sound), MOST_REPAIRS + 1);
+    }
     placeWhatIsLeft(sound);
     Search search = new Search(limits.seed(), limits.calculations(), stop.pressed());
     return new PlanWriter(sound, Unloading.of(sound).lifts()).plan(search, baselines);
@@ -168,21 +182,49 @@ public final class Stager {
 
   /**
    * Forbids what shuts paths or cannot be built, and searches on, until nothing is left to forbid.
+   * After many rounds all that lies there stays; from then on bundles from trucks are only taken
+   * off, so that there is an end.
    */
-  private Occupancy makeSound(Occupancy first) {
+  private Occupancy makeSound(Occupancy first, int firstRound) {
     Occupancy occupancy = first;
-    for (int round = 0; learn(occupancy, round); round++) {
-      Occupancy next = ground(1).empty();
-      next.restore(occupancy.snapshot());
-      dropOffenders(next);
-      layBack(next);
-      if (round < MOST_REPAIRS) {
-        new RegretInsertion(next).fill();
-        improve(next, Math.max(1, limits.calculations() / REPAIR_SHARE));
-      }
-      occupancy = next;
+    for (int round = firstRound; learn(occupancy, round); round++) {
+      occupancy = round == MOST_REPAIRS ? asItLies(occupancy) : repaired(occupancy, round);
     }
     return occupancy;
+  }
+
+  private Occupancy repaired(Occupancy before, int round) {
+    Occupancy next = ground(1).empty();
+    next.restore(before.snapshot());
+    dropOffenders(next);
+    if (round < MOST_REPAIRS) {
+      layBack(next);
+      new RegretInsertion(next).fill();
+      improve(next, Math.max(1, limits.calculations() / REPAIR_SHARE));
+    }
+    return next;
+  }
+
+  /** What lies there stays as it lies, nothing waits; the rest stays where that is still open. */
+  private Occupancy asItLies(Occupancy before) {
+    waits = waits.withoutAny().withoutMoves();
+    evaluator = new StackEvaluator(board, waits);
+    Occupancy next = ground(1).empty();
+    next.layStart();
+    for (int b = 0; b < board.bundleCount(); b++) {
+      if (!board.lies(b)) {
+        next.put(b, before.spotOf(b));
+        if (!next.legal()) {
+          next.take(b);
+        }
+      }
+    }
+    return next;
+  }
+
+  private boolean leavesOutWhatLies(Occupancy occupancy) {
+    return IntStream.range(0, board.bundleCount())
+        .anyMatch(b -> board.lies(b) && occupancy.spotOf(b) == Occupancy.NOWHERE);
   }
 
   private boolean isSound(Occupancy occupancy) {
@@ -211,7 +253,7 @@ public final class Stager {
       for (List<String> together : paths.shutBy(used.stream().map(board.spots::get).toList())) {
         int[] spots = together.stream().mapToInt(byId::get).sorted().toArray();
         boolean told = shut.stream().anyMatch(other -> Arrays.equals(other, spots));
-        if (!told && !IntStream.of(spots).allMatch(s -> mustStay(occupancy, s))) {
+        if (!told && !wasShut(spots) && !IntStream.of(spots).allMatch(s -> mustStay(occupancy, s))) {
           shut.add(spots);
         }
       }
@@ -219,16 +261,28 @@ public final class Stager {
     return shut;
   }
 
+  /** Whether what lies there from the start shuts the same path, if it is left there. */
+  private boolean wasShut(int[] spots) {
+    return IntStream.of(spots)
+        .allMatch(s -> IntStream.of(board.home).anyMatch(home -> home == s));
+  }
+
   /** Whether something lies on a spot that nobody may lift. */
   private boolean mustStay(Occupancy occupancy, int spot) {
     return IntStream.range(0, occupancy.count(spot))
         .map(i -> occupancy.member(spot, i))
-        .anyMatch(b -> board.home[b] == spot && !waits.mayLift(board, b));
+        .anyMatch(b -> staysAt(b, spot));
+  }
+
+  private boolean staysAt(int bundle, int spot) {
+    return board.home[bundle] == spot && !waits.mayLift(board, bundle);
   }
 
   private Waits fewerWaits(int stranded, Occupancy occupancy, int round) {
     if (board.lies(stranded)) {
-      return waits.withoutLifting(stranded);
+      return waits.mayLift(board, stranded)
+          ? waits.withoutLifting(stranded)
+          : waits.withoutMoves();
     }
     return round < REPAIRS_WITH_WAITS ? withoutWaitsOf(stranded, occupancy) : waits.withoutAny();
   }
@@ -284,11 +338,20 @@ public final class Stager {
         .anyMatch(moment -> IntStream.of(spots).allMatch(s -> occupancy.count(s, moment) > 0));
   }
 
-  /** The bundle without which a stack would be legal, or else the last one off. */
-  private static int offender(Occupancy occupancy, int spot) {
+  /**
+   * The bundle without which a stack would be legal, or else the last one off; one that must stay
+   * only if there is no other.
+   */
+  private int offender(Occupancy occupancy, int spot) {
     int last = occupancy.count(spot) - 1;
+    while (last > 0 && staysAt(occupancy.member(spot, last), spot)) {
+      last--;
+    }
     for (int i = 0; i < last; i++) {
       int bundle = occupancy.member(spot, i);
+      if (staysAt(bundle, spot)) {
+        continue;
+      }
       occupancy.take(bundle);
       boolean legal = occupancy.stack(spot).legal();
       occupancy.put(bundle, spot);

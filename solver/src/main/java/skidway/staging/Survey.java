@@ -31,6 +31,10 @@ final class Survey {
 
   /** Given spots that break a placement rule are left out; the audit says which and why. */
   static Board of(Task task) {
+    return of(task, Presence.of(task));
+  }
+
+  static Board of(Task task, Presence presence) {
     Site site = task.site();
     Settings settings = task.settings();
     LegalSpots legal = LegalSpots.of(site, settings);
@@ -44,8 +48,7 @@ final class Survey {
         WalkingDistances.between(site, walker, spots.stream().map(Spot::access).toList(), order);
     double[] heightCapM =
         spots.stream().mapToDouble(spot -> legal.heightCapM(spot) - HIGHER_M).toArray();
-    return new Board(
-        task, spots, heightCapM, excludes, metres, order, Presence.of(task));
+    return new Board(task, spots, heightCapM, excludes, metres, order, presence);
   }
 
   /**

@@ -102,7 +102,8 @@ public final class PlanBuilder {
         s.reachM(),
         s.massKg(),
         s.capacityKg(),
-        bearers.apply(s.bearers()));
+        bearers.apply(s.bearers()),
+        s.pickStandId());
   }
 
   private List<Step> straightSteps(Task task) {
@@ -132,6 +133,16 @@ public final class PlanBuilder {
   /** The step that lifts a bundle from where it waits onto its stack. */
   public static Step liftOn(Task task, int number, Bundle bundle, Spot waiting, Spot to, int tier) {
     return step(task, number, StepKind.LIFT_ON, bundle, waiting.id(), waiting, to, tier);
+  }
+
+  /** The step that brings a bundle from where it lay to another stack. */
+  public static Step move(Task task, int number, Bundle bundle, Spot from, Spot to, int tier) {
+    return step(task, number, StepKind.MOVE, bundle, from.id(), from, to, tier);
+  }
+
+  /** The step that takes a bundle from where it lay to a waiting place. */
+  public static Step setAside(Task task, int number, Bundle bundle, Spot from, Spot waiting) {
+    return step(task, number, StepKind.SET_ASIDE, bundle, from.id(), from, waiting, 1);
   }
 
   private static Step step(
