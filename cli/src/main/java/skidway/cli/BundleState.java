@@ -61,8 +61,7 @@ record BundleState(
   }
 
   private static int tier(String bundleId, String spotId, Progress progress) {
-    boolean stacked =
-        !spotId.isEmpty() && progress.spots().get(spotId).kind() == SpotKind.STACK;
+    boolean stacked = !spotId.isEmpty() && progress.spots().get(spotId).kind() == SpotKind.STACK;
     return stacked ? progress.lying().getOrDefault(spotId, List.of()).indexOf(bundleId) + 1 : 0;
   }
 

@@ -47,7 +47,9 @@ final class OffPlan {
     return Optional.of(
         "Caution: plan "
             + plan.revision()
-            + planned.map(p -> " has " + bundleId + " at " + p).orElse(" has no spot for " + bundleId)
+            + planned
+                .map(p -> " has " + bundleId + " at " + p)
+                .orElse(" has no spot for " + bundleId)
             + "; what floor, ground and stack bear was not checked for "
             + lies
             + ".");

@@ -96,8 +96,7 @@ final class RecordCommand implements Callable<Integer> {
     if (words.equals(List.of("state"))) {
       return StatusCommand.tell(screen, folder, false);
     }
-    Sentence said =
-        Sentence.of(words, Optional.ofNullable(until), Optional.ofNullable(through));
+    Sentence said = Sentence.of(words, Optional.ofNullable(until), Optional.ofNullable(through));
     ChosenPlan chosen = ChosenPlan.of(screen, folder, null);
     PlanMark mark = PlanMark.of(chosen.plan(), chosen.file());
     List<Event> recorded = EventsFile.append(chosen.job(), mark, log -> next(chosen, log, said));
@@ -138,8 +137,7 @@ final class RecordCommand implements Callable<Integer> {
 
   private LocalDateTime when(EventLog log) {
     List<Event> events = log.events();
-    Optional<LocalDateTime> last =
-        events.stream().map(Event::at).max(LocalDateTime::compareTo);
+    Optional<LocalDateTime> last = events.stream().map(Event::at).max(LocalDateTime::compareTo);
     return SiteTime.happened(Optional.ofNullable(at), LocalDateTime.now(clock), last);
   }
 

@@ -194,7 +194,8 @@ final class Recorder {
         Through.read(standing.task(), words)
             .orElseThrow(
                 () ->
-                    bad("'"
+                    bad(
+                        "'"
                             + words
                             + "' is neither a piece's mark nor a wall's course"
                             + Nearest.hint(words, marks())

@@ -107,7 +107,8 @@ record Sentence(
         read(words.get(at++));
       }
       Kind found =
-          kind.orElseThrow(() -> bad("'" + String.join(" ", words) + "' does not say what happened."));
+          kind.orElseThrow(
+              () -> bad("'" + String.join(" ", words) + "' does not say what happened."));
       return new Sentence(found, names, spot, tier, asPlanned, until, through);
     }
 
@@ -151,7 +152,8 @@ record Sentence(
 
     private static <T> Optional<T> once(Optional<T> before, T value, String word) {
       if (before.isPresent()) {
-        throw bad("There are two words for '" + word + "': " + before.get() + " and " + value + ".");
+        throw bad(
+            "There are two words for '" + word + "': " + before.get() + " and " + value + ".");
       }
       return Optional.of(value);
     }

@@ -89,7 +89,9 @@ final class SiteTime {
   private static Optional<LocalDateTime> point(String said, LocalDate today) {
     String text = said.strip().replaceFirst(" +", "T");
     return parsed(() -> LocalDateTime.parse(text).truncatedTo(ChronoUnit.MINUTES))
-        .or(() -> parsed(() -> today.atTime(LocalTime.parse(text)).truncatedTo(ChronoUnit.MINUTES)));
+        .or(
+            () ->
+                parsed(() -> today.atTime(LocalTime.parse(text)).truncatedTo(ChronoUnit.MINUTES)));
   }
 
   private static Optional<LocalDateTime> parsed(Supplier<LocalDateTime> form) {

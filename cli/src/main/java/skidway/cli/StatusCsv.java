@@ -28,7 +28,18 @@ final class StatusCsv {
 
   private static String load(LoadState load) {
     return Csv.row(
-        "load", load.load().id(), "", "", load.state(), load.at().toString(), "", "", "", "", "", "");
+        "load",
+        load.load().id(),
+        "",
+        "",
+        load.state(),
+        load.at().toString(),
+        "",
+        "",
+        "",
+        "",
+        "",
+        "");
   }
 
   private static String bundle(BundleState state) {

@@ -49,6 +49,11 @@ record WallState(String wallId, int course, int pulled, int pieces, String next)
     }
     String next = left.isEmpty() ? "" : left.get(0).mark();
     boolean withheld = standing.progress().withheld().contains(next);
-    return new WallState(wallId, course, pieces.size() - left.size(), pieces.size(), withheld ? next + ", not to hand" : next);
+    return new WallState(
+        wallId,
+        course,
+        pieces.size() - left.size(),
+        pieces.size(),
+        withheld ? next + ", not to hand" : next);
   }
 }

@@ -85,7 +85,8 @@ class RecordTest {
     done("arrived L1");
     assertThat(done("B03 placed tier 1 at Y5")).contains("placed B03 at Y5, tier 1");
     assertThat(done("placed bundle B02 Y6")).contains("placed B02 at Y6, tier 1");
-    assertThat(done("moved to Y6 tier2 B03")).contains("moved B03 to Y6, tier 2", "Caution: plan 1");
+    assertThat(done("moved to Y6 tier2 B03"))
+        .contains("moved B03 to Y6, tier 2", "Caution: plan 1");
     done("damaged B03 B02");
     assertThat(done("undo 4-6")).contains("undo 6", "undo 5", "undo 4");
     assertThat(done("state")).containsPattern("B03 +L1 +Y5, tier 1");

@@ -30,8 +30,7 @@ final class AppendedFile implements AutoCloseable {
   }
 
   /** Brings a new file's name down to the disk, where a folder can be told to. */
-  private static void forceName(@Nullable Path folder)
-      throws IOException {
+  private static void forceName(@Nullable Path folder) throws IOException {
     boolean possible = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
     if (possible && folder != null) {
       try (FileChannel names = FileChannel.open(folder, StandardOpenOption.READ)) {

@@ -15,7 +15,8 @@ import skidway.units.UnitSystem;
  */
 final class EventLines {
   private static final String NEVER_EDITED =
-      EventsFile.NAME + " is written by 'record' alone; each line holds the check of the one before";
+      EventsFile.NAME
+          + " is written by 'record' alone; each line holds the check of the one before";
 
   private final byte[] bytes;
   private final String jobName;

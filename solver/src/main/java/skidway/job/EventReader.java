@@ -62,8 +62,7 @@ final class EventReader {
     return () -> new Event.Late(seq, at, by, load, until);
   }
 
-  private Supplier<Event> pulled(
-      String through, List<String> marks, LocalDateTime at, String by) {
+  private Supplier<Event> pulled(String through, List<String> marks, LocalDateTime at, String by) {
     return () -> new Event.Pulled(seq, at, by, through, marks);
   }
 

@@ -9,8 +9,9 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 
 /**
- * The right to write plans and events, held by one writer at a time through a lock on {@code plans/.lock}. The
- * operating system lets go of it even if the program is killed, so a left over file does no harm.
+ * The right to write plans and events, held by one writer at a time through a lock on {@code
+ * plans/.lock}. The operating system lets go of it even if the program is killed, so a left over
+ * file does no harm.
  */
 final class WriteLock implements AutoCloseable {
   /** Between two looks at a lock that is taken. */

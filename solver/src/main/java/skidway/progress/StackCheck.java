@@ -24,8 +24,7 @@ final class StackCheck {
     }
     if (no.none()) {
       no.before(
-          Roll.known(tally.arrived, loadOf(id)),
-          "Load " + loadOf(id) + " of " + id + " came");
+          Roll.known(tally.arrived, loadOf(id)), "Load " + loadOf(id) + " of " + id + " came");
     }
     fits(no, event.spotId(), event.tier());
     notBeforeLastChange(no, event.spotId());

@@ -26,7 +26,9 @@ public record Through(String words, List<String> marks) {
     marks = List.copyOf(marks);
   }
 
-  /** Reads a mark or a course; empty when it is neither. A mark goes before a course of its name. */
+  /**
+   * Reads a mark or a course; empty when it is neither. A mark goes before a course of its name.
+   */
   public static Optional<Through> read(Task task, String text) {
     List<Piece> order =
         PullOrder.of(task.site(), task.delivery().pieces()).placements().stream()

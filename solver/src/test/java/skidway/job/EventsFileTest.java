@@ -52,8 +52,7 @@ final class EventsFileTest {
 
   private Job job(String name) {
     var task = Tasks.task(SiteBuilder.aSite().build());
-    var named =
-        new Task(name, task.site(), task.delivery(), task.settings(), task.figures());
+    var named = new Task(name, task.site(), task.delivery(), task.settings(), task.figures());
     return new Job(folder, named, "", List.of());
   }
 

@@ -26,7 +26,10 @@ class ContradictionsTest {
 
   static Stream<Arguments> refused() {
     return Stream.of(
-        of(new Diary().arrived("L3"), "no load \"L3\" (did you mean \"L1\" or \"L2\"?)", "loads.csv"),
+        of(
+            new Diary().arrived("L3"),
+            "no load \"L3\" (did you mean \"L1\" or \"L2\"?)",
+            "loads.csv"),
         of(here().arrived("L1"), "L1 arrived already, at 2031-05-05 08:00"),
         of(new Diary().late("L3", START.plusDays(1)), "no load \"L3\""),
         of(here().late("L1", START.plusDays(1)), "L1 arrived already", "undo its arrival"),
