@@ -15,8 +15,6 @@ final class StepWords {
           rack
               ? "Take from " + step.fromId() + ", stand on end in " + step.toId() + "."
               : "Lift from " + step.fromId() + " onto " + onto(step);
-      case MOVE -> "Take from " + step.fromId() + ", put " + put(step);
-      case SET_ASIDE -> "Take from " + step.fromId() + ", set aside at " + step.toId() + ".";
       case PLACE -> rack ? "Open, stand pieces on end in " + step.toId() + "." : "Put " + put(step);
     };
   }

@@ -60,6 +60,7 @@ final class MoveRulesTest {
         task.site(),
         task.delivery(),
         task.settings(),
+        task.schedule(),
         task.figures(),
         start);
   }
@@ -269,6 +270,7 @@ final class MoveRulesTest {
             TASK.site(),
             TASK.delivery(),
             TASK.settings(),
+            TASK.schedule(),
             TASK.figures(),
             new Start(TASK.start().stacks(), Map.of("B1", two), List.of(), Set.of(), Set.of()));
     PlanBuilder plan =

@@ -108,6 +108,7 @@ final class HalfDone {
         task.site(),
         new Delivery(task.delivery().loads(), bundles),
         settings,
+        task.schedule(),
         task.figures(),
         new Start(stacks(), bearers, marked(), fixed, held));
   }
