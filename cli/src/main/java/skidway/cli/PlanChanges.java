@@ -97,7 +97,7 @@ final class PlanChanges {
     String moved = left.figures().hours(to.effort().moveS());
     Optional<String> before =
         to.baselines().stream()
-            .filter(b -> b.name().equals("as before"))
+            .filter(b -> b.name().equals("as before") && b.placed() > 0)
             .findFirst()
             .map(b -> left.figures().hours(b.effort().totalS()));
     return "What is left takes "

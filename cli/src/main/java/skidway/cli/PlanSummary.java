@@ -116,7 +116,9 @@ final class PlanSummary {
 
   private String saving(Baseline best, int placed) {
     if (replanned()) {
-      return comparison(best);
+      return best.placed() < placed
+          ? "Neither way to go on without a new plan places as many bundles."
+          : comparison(best);
     }
     if (best.placed() < placed) {
       return String.format(

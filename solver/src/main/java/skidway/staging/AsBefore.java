@@ -3,6 +3,7 @@ package skidway.staging;
 import java.util.HashMap;
 import java.util.Map;
 import skidway.plan.Baseline;
+import skidway.plan.Effort;
 
 /**
  * What comes of changing nothing: what lies stays, and what is still to come goes where the revision
@@ -37,7 +38,17 @@ final class AsBefore {
     new RegretInsertion(occupancy).fill();
   }
 
-  static Baseline baseline(Occupancy occupancy) {
+  /**
+   * @param sound whether it can be walked through and carried out; else it places nothing
+   */
+  static Baseline baseline(Occupancy occupancy, boolean sound) {
+    if (!sound) {
+      return new Baseline(
+          "as before",
+          "Changing nothing would shut a path or leave a bundle without a place to wait.",
+          0,
+          Effort.NONE);
+    }
     return new Baseline(
         "as before",
         "What lies stays; the rest goes where the revision before meant it to go, or next to it.",

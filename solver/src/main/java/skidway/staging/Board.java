@@ -314,7 +314,7 @@ final class Board {
     if ((fixed[b] && !stays) || (lies(b) && rack[s] && !stays)) {
       return;
     }
-    if (!stays && !fit.refusals(b, s).isEmpty()) {
+    if (!(stays && fixed[b]) && !fit.refusals(b, s).isEmpty()) {
       return;
     }
     long carry = 0;

@@ -34,7 +34,9 @@ final class BundleFit {
     OptionalDouble limitKg = spot.massLimitKg();
     refuse(limitKg.isPresent() && massKg > limitKg.getAsDouble(), Rule.SPOT_MASS, refusals);
     board.shared.brokenBy(board.share(place, number), massKg).ifPresent(refusals::add);
-    refusals.addAll(board.lifts.refusals(bundle, massKg, spot.footprint().centre()));
+    if (board.home[number] != place) {
+      refusals.addAll(board.lifts.refusals(bundle, massKg, spot.footprint().centre()));
+    }
     return refusals;
   }
 

@@ -87,7 +87,7 @@ final class Stacking {
     }
     boolean legal = true;
     for (int u = 0, below = 0; u < pile.size; below |= 1 << u++) {
-      legal &= same == pile.size || !isForbidden(below, u) || (u < same && standsOn(below, u));
+      legal &= (same == pile.size && mustStay()) || !isForbidden(below, u) || (u < same && standsOn(below, u));
       legal &= u < same || !mustNotBeLifted(u);
     }
     return priced(IntStream.range(0, pile.size).toArray(), same, legal);
@@ -117,8 +117,8 @@ final class Stacking {
   }
 
   /**
-   * The lower part of what lay here may stay as it is: alone whatever the rules say, with more on
-   * top if it keeps them.
+   * The lower part of what lay here may stay as it is if it keeps the rules, or if something of it
+   * must not be lifted and nothing comes on top.
    */
   private void startFromWhatStands(long[] cost, boolean[] asItStood) {
     long sum = 0;
@@ -128,7 +128,7 @@ final class Stacking {
       sound &= !isForbidden(below, u) || standsOn(below, u);
       sum += workMs(below, u);
       below |= 1 << u;
-      if (sound || below == pile.all()) {
+      if (sound || (below == pile.all() && mustStay())) {
         cost[below] = sum;
         asItStood[below] = true;
       }
@@ -150,6 +150,11 @@ final class Stacking {
       }
     }
     return Arrays.copyOf(row, count);
+  }
+
+  /** Whether something of it must not be lifted, so that nobody can put the pile right. */
+  private boolean mustStay() {
+    return IntStream.range(0, pile.size).anyMatch(this::mustNotBeLifted);
   }
 
   private boolean isHome(int u) {

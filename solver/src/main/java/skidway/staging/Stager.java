@@ -129,8 +129,10 @@ public final class Stager {
     dropOffenders(afresh);
     layBack(afresh);
     new RegretInsertion(afresh).fill();
-    baselines.add(AsBefore.baseline(asBefore));
-    baselines.add(afreshBaseline(afresh));
+    baselines.add(AsBefore.baseline(asBefore, asBefore.legal() && isSound(asBefore)));
+    if (afresh.legal() && isSound(afresh)) {
+      baselines.add(afreshBaseline(afresh));
+    }
     improve(asBefore, share);
     improve(afresh, share);
     return isBetter(afresh, asBefore) ? afresh : asBefore;
