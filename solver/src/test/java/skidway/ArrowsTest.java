@@ -27,7 +27,8 @@ class ArrowsTest {
           "plan",
           "staging",
           "audit",
-          "job");
+          "job",
+          "survey");
 
   private static final JavaClasses MAIN =
       new ClassFileImporter()

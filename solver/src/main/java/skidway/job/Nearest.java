@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Finds the names that somebody may have meant: few letters apart, or sharing a word. */
-final class Nearest {
+public final class Nearest {
   private static final int SUGGESTED = 3;
 
   /** Looking further than this would take longer than it helps. */
@@ -19,7 +19,7 @@ final class Nearest {
   private Nearest() {}
 
   /** A clause such as {@code , did you mean "W1"?}, or an empty text. */
-  static String hint(String name, Collection<String> known) {
+  public static String hint(String name, Collection<String> known) {
     List<String> near = to(name, known);
     return near.isEmpty()
         ? ""
