@@ -65,10 +65,11 @@ final class SiteCommand implements Callable<Integer> {
     SiteSurvey survey = SiteSurvey.read(folder, description, replace);
     survey.remarks().forEach(remark -> screen.say("%s", remark.text()));
     survey.notes().forEach(note -> screen.result("%s", note));
+    survey.checks().forEach(check -> screen.result("Tape to check: %s", check));
     screen.result("Site: %s", survey.write());
     String map = StackMap.siteOnly(survey.task(), Paper.LYING);
     screen.result("Map alone: %s", OutFiles.write(folder, "site.svg", map));
-    String page = SitePage.html(survey.task(), survey.notes());
+    String page = SitePage.html(survey.task(), survey.notes(), survey.checks());
     screen.result("Site with its measures: %s", OutFiles.write(folder, "site.html", page));
     screen.caution();
     return ExitCode.FINE;

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import skidway.plan.Task;
-import skidway.site.Point;
 import skidway.site.Wall;
 import skidway.site.WallOpening;
 import skidway.units.Figures;
@@ -26,8 +25,9 @@ public final class SitePage {
    * The page.
    *
    * @param notes what was worked out from what was told
+   * @param checks measures that show on the ground whether it is right
    */
-  public static String html(Task task, List<String> notes) {
+  public static String html(Task task, List<String> notes, List<String> checks) {
     Markup page = new Markup();
     page.open("html", "lang", "en").line().open("head").empty("meta", "charset", "utf-8");
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
@@ -38,7 +38,7 @@ public final class SitePage {
     page.open("main").line();
     MapSection.write(page, "Site", StackMap.siteOnly(task, Paper.LYING));
     SitePage site = new SitePage(task);
-    site.notes(page, notes);
+    notes(page, notes, checks);
     site.walls(page);
     Cautions.write(page, task.site().machine());
     page.close().line();
@@ -47,10 +47,10 @@ public final class SitePage {
     return "<!DOCTYPE html>\n" + page.done() + "\n";
   }
 
-  private void notes(Markup page, List<String> notes) {
+  private static void notes(Markup page, List<String> notes, List<String> checks) {
     page.open("section", "id", "check").leaf("h2", "Tape these before relying on the drawing");
     page.open("ul", "class", "ticks");
-    diagonals().forEach(line -> tick(page, line));
+    checks.forEach(line -> tick(page, line));
     page.close();
     notes.forEach(note -> page.leaf("p", note));
     page.close().line();
@@ -58,25 +58,6 @@ public final class SitePage {
 
   private static void tick(Markup page, String text) {
     page.open("li").leaf("span", "", "class", "box").leaf("span", text).close();
-  }
-
-  /** From each corner to the one after next, along centre lines: squareness shows there first. */
-  private List<String> diagonals() {
-    List<Wall> walls = task.site().walls();
-    return java.util.stream.IntStream.range(0, walls.size() - 1)
-        .filter(i -> walls.get(i).end().distanceTo(walls.get(i + 1).start()) < 0.01)
-        .mapToObj(
-            i -> {
-              Point from = walls.get(i).start();
-              Point to = walls.get(i + 1).end();
-              return String.format(
-                  Locale.ROOT,
-                  "From the start of %s to the end of %s, across: %s, between centre lines.",
-                  walls.get(i).id(),
-                  walls.get(i + 1).id(),
-                  figures.length(from.distanceTo(to)));
-            })
-        .toList();
   }
 
   private void walls(Markup page) {

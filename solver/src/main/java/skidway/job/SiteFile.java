@@ -34,9 +34,11 @@ public final class SiteFile {
   private final Problems problems = new Problems();
   private final Optional<JobHead> head;
   private String description = "";
+  private Path beside;
 
   private SiteFile(Path folder) {
     this.folder = folder;
+    this.beside = folder;
     this.head = read(JobHead.FILE).map(tree -> JobHead.read(Optional.of(tree), problems));
   }
 
@@ -88,9 +90,23 @@ public final class SiteFile {
 
   /** The description; empty after a problem. */
   public Optional<SourceFile> description(Path file) {
-    Path in = Objects.requireNonNullElse(file.toAbsolutePath().getParent(), folder);
+    beside = Objects.requireNonNullElse(file.toAbsolutePath().getParent(), folder);
     description = String.valueOf(file.getFileName());
-    return new InputFiles(in, HOLDS, problems).read(description, FileBounds.MOST_TEXT_BYTES);
+    return new InputFiles(beside, HOLDS, problems).read(description, FileBounds.MOST_TEXT_BYTES);
+  }
+
+  /** A drawing in the folder of the description; empty after a problem. */
+  public Optional<SourceFile> drawing(String name) {
+    boolean inFolder = name.matches("[^/\\\\]+") && !name.equals("..");
+    if (!inFolder) {
+      problems.add(
+          new SourceFile(description, "").whole(),
+          "a drawing called " + Quote.found(name),
+          "a drawing lies beside the description",
+          "copy it there and name it alone");
+      return Optional.empty();
+    }
+    return new InputFiles(beside, HOLDS, problems).read(name, FileBounds.MOST_TEXT_BYTES);
   }
 
   /**

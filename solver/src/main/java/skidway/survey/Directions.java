@@ -24,7 +24,8 @@ record Directions(double northDeg) {
 
   private static final Pattern BEARING =
       Pattern.compile(
-          "([NS]) ?(\\d{1,2}(?:\\.\\d{1,9})?) ?(?:[°-] ?(?:(\\d{1,2}(?:\\.\\d{1,9})?) ?')?)? ?([EW])\\b",
+          "([NS]) ?(\\d{1,2}(?:\\.\\d{1,9})?) ?(?:[°-] ?(?:(\\d{1,2}(?:\\.\\d{1,9})?) ?'"
+              + " ?(?:(\\d{1,2}(?:\\.\\d{1,9})?) ?\")?)?)? ?([EW])\\b",
           Pattern.CASE_INSENSITIVE);
 
   private static final String ALLOWED =
@@ -99,11 +100,14 @@ record Directions(double northDeg) {
   }
 
   private static double clockwiseDeg(MatchResult m) {
-    double minutes = m.group(3) == null ? 0 : Double.parseDouble(m.group(3));
-    double offDeg = Double.parseDouble(m.group(2)) + minutes / 60;
+    double offDeg = figure(m, 2) + figure(m, 3) / 60 + figure(m, 4) / 3600;
     boolean north = m.group(1).equalsIgnoreCase("n");
-    boolean east = m.group(4).equalsIgnoreCase("e");
+    boolean east = m.group(5).equalsIgnoreCase("e");
     double fromNorth = north ? offDeg : 180 - offDeg;
     return east ? fromNorth : -fromNorth;
+  }
+
+  private static double figure(MatchResult m, int group) {
+    return m.group(group) == null ? 0 : Double.parseDouble(m.group(group));
   }
 }

@@ -154,7 +154,7 @@ public final class Interview {
   private static Optional<String> problemAt(int number, List<String> lines) {
     Problems problems = new Problems();
     SourceFile file = new SourceFile(SiteSurvey.FILE, String.join("\n", lines));
-    SiteText.read(file, Optional.empty(), problems);
+    SiteText.read(file, Optional.empty(), name -> Optional.empty(), problems);
     return problems.first(p -> p.line() == number).map(Interview::words);
   }
 

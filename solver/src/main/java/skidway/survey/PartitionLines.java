@@ -65,6 +65,15 @@ record PartitionLines(Setup setup, WallDefaults defaults, Map<String, Thing> wal
           "square to \"" + first.id() + "\" the partition meets the other wall",
           "name another wall, or say the distance along it");
     }
-    return start.plus(way.times(second.start().minus(start).cross(second.along()) / turn));
+    Point end = start.plus(way.times(second.start().minus(start).cross(second.along()) / turn));
+    double alongM = end.minus(second.left()).dot(second.along());
+    if (alongM < 0 || alongM > second.lengthM() || end.minus(start).dot(way) <= 0) {
+      throw line.refuse(
+          place,
+          "wall \"" + second.id() + "\", which the partition passes by",
+          "square to \"" + first.id() + "\" the partition meets the other wall",
+          "name the wall that is there, or say the distance along it");
+    }
+    return end;
   }
 }

@@ -15,10 +15,16 @@ import skidway.units.Figures;
  *
  * @param task the site with nothing delivered, to draw it
  * @param notes what was worked out and what was kept, for whoever told it
+ * @param checks measures that show on the ground whether it is right
  * @param remarks what is odd but does not stop it
  */
 public record SiteSurvey(
-    Task task, List<String> notes, List<Problem> remarks, SiteFile file, SiteFile.Checked checked) {
+    Task task,
+    List<String> notes,
+    List<String> checks,
+    List<Problem> remarks,
+    SiteFile file,
+    SiteFile.Checked checked) {
   /** What a description is called unless it is named. */
   public static final String FILE = "site.txt";
 
@@ -31,7 +37,7 @@ public record SiteSurvey(
   public static SiteSurvey read(Path folder, Path description, boolean replace) {
     SiteFile file = SiteFile.of(folder);
     Optional<SiteText.Told> told =
-        file.description(description).flatMap(s -> SiteText.read(s, file.units(), file.problems()));
+        file.description(description).flatMap(s -> SiteText.read(s, file.units(), file::drawing, file.problems()));
     file.throwIfAny();
     SiteText.Told site = told.orElseThrow();
     SiteFile.Checked checked = file.check(site.site(), site.units(), replace);
@@ -44,7 +50,7 @@ public record SiteSurvey(
             new Figures(site.units()));
     List<String> notes = new ArrayList<>(site.notes());
     notes.addAll(checked.kept());
-    return new SiteSurvey(task, notes, file.remarks(), file, checked);
+    return new SiteSurvey(task, notes, site.checks(), file.remarks(), file, checked);
   }
 
   /**

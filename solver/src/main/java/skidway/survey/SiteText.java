@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import skidway.job.Bounds;
 import skidway.job.LocatedNode;
 import skidway.job.Nearest;
@@ -24,7 +25,7 @@ final class SiteText {
   /** Kinds of lines, in the order in which they are read. */
   private static final List<String> KINDS =
       List.of(
-          "units", "name", "north", "course", "closing", "walls", "wall", "partition", "door",
+          "units", "name", "north", "course", "closing", "walls", "plan", "wall", "partition", "door",
           "window", "deck", "hole", "steps", "joists", "yard", "lane", "tree", "trench", "keep",
           "truck", "spot", "machine", "stand", "chart", "boundary", "wire");
 
@@ -33,8 +34,15 @@ final class SiteText {
   private final Map<String, List<Integer>> lines = new LinkedHashMap<>();
   private final List<String> notes = new ArrayList<>();
 
-  private SiteText(SourceFile file, Problems problems) {
+  /** A line that nobody understands may be a wall, so the walls are not judged without it. */
+  private boolean strayLines;
+
+  private final Function<String, Optional<SourceFile>> drawings;
+
+  private SiteText(
+      SourceFile file, Function<String, Optional<SourceFile>> drawings, Problems problems) {
     this.file = file;
+    this.drawings = drawings;
     this.problems = problems;
   }
 
@@ -43,17 +51,24 @@ final class SiteText {
    *
    * @param site as it goes into {@code site.json}, each part with its place in the lines
    * @param notes what was worked out and everybody should know
+   * @param checks measures that show on the ground whether it is right
    */
-  record Told(LocatedNode.Members site, UnitSystem units, List<String> notes) {}
+  record Told(
+      LocatedNode.Members site, UnitSystem units, List<String> notes, List<String> checks) {}
 
   /**
    * Reads the lines.
    *
    * @param job the units of the job, when it says them; the lines must not say others
+   * @param drawings opens a drawing that a line names; empty after a problem
    * @return empty after a problem that leaves nothing to go on with
    */
-  static Optional<Told> read(SourceFile file, Optional<UnitSystem> job, Problems problems) {
-    SiteText text = new SiteText(file, problems);
+  static Optional<Told> read(
+      SourceFile file,
+      Optional<UnitSystem> job,
+      Function<String, Optional<SourceFile>> drawings,
+      Problems problems) {
+    SiteText text = new SiteText(file, drawings, problems);
     text.sort();
     return text.units(job).map(text::told);
   }
@@ -71,6 +86,7 @@ final class SiteText {
       if (KINDS.contains(kind)) {
         lines.computeIfAbsent(kind, k -> new ArrayList<>()).add(number);
       } else {
+        strayLines = true;
         problems.add(
             line.here(),
             line.foundHere() + " at the beginning of a line" + Nearest.hint(kind, KINDS),
@@ -130,7 +146,9 @@ final class SiteText {
     }
     site.put("machine", machine.node());
     site.put("spots", draft.list("spots", file.whole()));
-    return new Told(site.done(), units, List.copyOf(notes));
+    List<String> checks =
+        new Diagonals(values.figures()).of(List.copyOf(walls.things().keySet()), walls.house());
+    return new Told(site.done(), units, List.copyOf(notes), checks);
   }
 
   private void zones(Setup setup, Draft draft, Values values) {
@@ -170,10 +188,11 @@ final class SiteText {
     WallDefaults[] defaults = {WallDefaults.UNSAID};
     once("walls", values, line -> defaults[0] = WallDefaults.read(line));
     WallLines lines = new WallLines(directions);
-    each("wall", values, lines::wall);
+    once("plan", values, line -> lines.drawn(() -> new PlanLine(drawings).read(line)));
+    each("wall", values, line -> lines.wall(line));
     WallBuilder builder = new WallBuilder(defaults[0], problems, units, notes);
     House house =
-        lines.sound() && !lines.read().isEmpty()
+        lines.sound() && !lines.read().isEmpty() && !strayLines
             ? builder.build(lines.read(), new Closing(least[0], values.figures(), problems))
             : House.unread();
     return new WallsRead(house, defaults[0], builder.things());

@@ -3,6 +3,7 @@ package skidway.survey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import skidway.job.Bounds;
 import skidway.job.LocatedNode;
 import skidway.job.Place;
@@ -16,6 +17,7 @@ final class WallLines {
   private final List<WallLine> read = new ArrayList<>();
   private double beforeDeg = Double.NaN;
   private boolean sound = true;
+  private boolean drawn;
 
   WallLines(Directions directions) {
     this.directions = directions;
@@ -51,13 +53,25 @@ final class WallLines {
     Place place = line.here();
     Optional<Point> step = step(line);
     Clauses said = grammar("a wall").read(line);
-    add(new WallLine(
+    if (drawn) {
+      throw line.refuse(
+          id.place(),
+          "a wall beside a drawing",
+          "all outer walls are told, or all are read off a drawing",
+          "remove the line, or the line \"plan\"");
+    }
+    read.add(new WallLine(
         id, place, step, said.quantity("thick"), said.word("starter"), said.quantity("built")));
     sound = before;
   }
 
-  void add(WallLine wall) {
-    read.add(wall);
+  /** Walls that are read off a drawing. */
+  void drawn(Supplier<List<WallLine>> drawing) {
+    boolean before = sound;
+    sound = false;
+    read.addAll(drawing.get());
+    sound = before;
+    drawn = true;
   }
 
   static Grammar grammar(String kind) {
