@@ -40,7 +40,8 @@ final class Asking {
       Optional<String> answer = hear(question.get());
       if (answer.isEmpty()) {
         screen.say("");
-        screen.say("Stopped. The answers so far are in %s.", description);
+        screen.say(
+            "Stopped. The answers so far are in %s; site.json was not written.", description);
         return false;
       }
       take(answer.get(), interview, question.get(), description);
@@ -54,7 +55,8 @@ final class Asking {
       screen.say("  %s", question.help());
       screen.say("  For example: %s", question.example());
     } else if (answer.equalsIgnoreCase("back")) {
-      screen.say(interview.back() ? "  Took the last answer back." : "  This is the first question.");
+      screen.say(
+          interview.back() ? "  Took the last answer back." : "  This is the first question.");
       SiteFile.describe(description, interview.text());
     } else {
       String said = answer.isEmpty() ? question.usual() : answer;
@@ -67,7 +69,8 @@ final class Asking {
   }
 
   private Optional<String> hear(Question question) {
-    String usual = question.usual().isEmpty() ? "for example " + question.example() : question.usual();
+    String usual =
+        question.usual().isEmpty() ? "for example " + question.example() : question.usual();
     screen.say("%s [%s]", question.words(), usual);
     try {
       return Optional.ofNullable(answers.readLine()).map(String::strip);

@@ -28,8 +28,11 @@ final class SchemaCommand implements Callable<Integer> {
   public Integer call() {
     if (!Schemas.NAMES.contains(name)) {
       throw new BadUsage(
-          "There is no schema of \"" + name + "\"; there is one of "
-              + String.join(", ", Schemas.NAMES) + ".");
+          "There is no schema of \""
+              + name
+              + "\"; there is one of "
+              + String.join(", ", Schemas.NAMES)
+              + ".");
     }
     screen.results().print(Schemas.of(name));
     return ExitCode.FINE;

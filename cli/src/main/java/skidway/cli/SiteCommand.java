@@ -42,9 +42,7 @@ final class SiteCommand implements Callable<Integer> {
       description = "the description; site.txt in the job's folder unless it is named")
   private @Nullable Path file;
 
-  @Option(
-      names = "--replace",
-      description = "give up what was added to site.json by hand")
+  @Option(names = "--replace", description = "give up what was added to site.json by hand")
   private boolean replace;
 
   @Option(
@@ -60,7 +58,7 @@ final class SiteCommand implements Callable<Integer> {
   public Integer call() {
     Path description = file == null ? folder.resolve(SiteSurvey.FILE) : file;
     if (ask && !new Asking(screen, ANSWERS).ask(folder, description)) {
-      return ExitCode.FINE;
+      return ExitCode.BAD_INPUT; // nobody answered to the end, and nothing else was written
     }
     SiteSurvey survey = SiteSurvey.read(folder, description, replace);
     survey.remarks().forEach(remark -> screen.say("%s", remark.text()));

@@ -42,7 +42,9 @@ public final class SitePage {
     site.walls(page);
     Cautions.write(page, task.site().machine());
     page.close().line();
-    page.leaf("footer", "Site of " + task.jobName() + ". Made from what somebody told; tape before relying on it.");
+    page.leaf(
+        "footer",
+        "Site of " + task.jobName() + ". Made from what somebody told; tape before relying on it.");
     page.close().close();
     return "<!DOCTYPE html>\n" + page.done() + "\n";
   }
@@ -78,7 +80,8 @@ public final class SitePage {
       table.cell("figure", figures.length(wall.lengthM()));
       table.cell("figure", figures.length(wall.thicknessM()));
       table.cell("words", wall.starter().name().toLowerCase(Locale.ROOT));
-      table.cell("words", wall.openings().stream().map(this::opening).collect(Collectors.joining("; ")));
+      table.cell(
+          "words", wall.openings().stream().map(this::opening).collect(Collectors.joining("; ")));
       table.close();
     }
     table.end();
@@ -87,6 +90,10 @@ public final class SitePage {
 
   private String opening(WallOpening o) {
     return String.format(
-        Locale.ROOT, "%s at %s, %s wide", o.id(), figures.length(o.fromM()), figures.length(o.widthM()));
+        Locale.ROOT,
+        "%s at %s, %s wide",
+        o.id(),
+        figures.length(o.fromM()),
+        figures.length(o.widthM()));
   }
 }

@@ -34,6 +34,7 @@ final class FileBounds {
 
   /** Far more timbers than any building has. */
   static final int MOST_ROWS = 200_000;
+
   static final int MOST_PLAN_ENTRIES = 200_000;
 
   private FileBounds() {}

@@ -71,7 +71,8 @@ final class PlanReader {
 
   private <T> List<T> list(
       Fields f, String name, String kind, Function<Fields, Optional<T>> reader) {
-    return Read.values(f.objects(name, 0, FileBounds.MOST_PLAN_ENTRIES, new Ids(kind, problems), reader));
+    return Read.values(
+        f.objects(name, 0, FileBounds.MOST_PLAN_ENTRIES, new Ids(kind, problems), reader));
   }
 
   private static Optional<Search> search(Fields f) {

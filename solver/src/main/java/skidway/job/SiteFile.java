@@ -137,12 +137,12 @@ public final class SiteFile {
     complete(all);
     throwIfAny();
     SiteReader reader =
-        new SiteReader(problems, new Ids("wall", problems), new Ids("truck stand", problems), settings());
+        new SiteReader(
+            problems, new Ids("wall", problems), new Ids("truck stand", problems), settings());
     Optional<Site> site =
         reader.read(Optional.of(new Fields(all, "a site", new Values(problems, units, true))));
     throwIfAny();
-    return new Checked(
-        site.orElseThrow(), JsonLines.of(all), JsonLines.of(told), merge.kept());
+    return new Checked(site.orElseThrow(), JsonLines.of(all), JsonLines.of(told), merge.kept());
   }
 
   private void complete(LocatedNode.Members all) {

@@ -43,7 +43,8 @@ final class SiteMerge {
     told.fields()
         .forEach(
             (name, value) ->
-                fields.put(name, joined(said(path, name), value, field(file, name), field(before, name))));
+                fields.put(
+                    name, joined(said(path, name), value, field(file, name), field(before, name))));
     file.fields()
         .forEach(
             (name, value) -> {
@@ -66,7 +67,10 @@ final class SiteMerge {
     if (told instanceof LocatedNode.Members t && file instanceof LocatedNode.Members f) {
       return members(path, t, f, before.flatMap(SiteMerge::asMembers));
     }
-    if (told instanceof LocatedNode.Items t && file instanceof LocatedNode.Items f && named(t) && named(f)) {
+    if (told instanceof LocatedNode.Items t
+        && file instanceof LocatedNode.Items f
+        && named(t)
+        && named(f)) {
       return things(path, t, f, before.map(SiteMerge::byId).orElse(Map.of()));
     }
     if (before.isPresent() && same(file, before.get())) {
@@ -86,7 +90,10 @@ final class SiteMerge {
   }
 
   private LocatedNode things(
-      String path, LocatedNode.Items told, LocatedNode.Items file, Map<String, LocatedNode> before) {
+      String path,
+      LocatedNode.Items told,
+      LocatedNode.Items file,
+      Map<String, LocatedNode> before) {
     Map<String, LocatedNode> inFile = byId(file);
     Map<String, LocatedNode> all = new LinkedHashMap<>();
     byId(told)

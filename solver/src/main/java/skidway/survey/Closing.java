@@ -67,7 +67,10 @@ record Closing(double least, Figures figures, Problems problems) {
     double overM = walk.misclosure().length();
     if (overM < EXACT_M) {
       boolean taped = last.step().isPresent();
-      String note = taped ? "The walls close exactly." : "The last wall was not taped: nothing checks the others.";
+      String note =
+          taped
+              ? "The walls close exactly."
+              : "The last wall was not taped: nothing checks the others.";
       return Optional.of(new Closed(walk.points(new Point(0, 0)), note));
     }
     if (walk.ratio() < least) {
@@ -102,6 +105,8 @@ record Closing(double least, Figures figures, Problems problems) {
 
   /** A gap below the step in which lengths are written must not read as none. */
   private String fine(double metres) {
-    return metres < 0.01 ? String.format(Locale.ROOT, "%.0f mm", metres * 1000) : figures.length(metres);
+    return metres < 0.01
+        ? String.format(Locale.ROOT, "%.0f mm", metres * 1000)
+        : figures.length(metres);
   }
 }

@@ -39,7 +39,9 @@ record DeckLines(Setup setup, Draft draft) {
             .put("id", id)
             .put("outline", setup.nodes().points(place, region.corners()))
             .put("height", said.needed("high", "high 2', from the ground").node(setup.units()))
-            .put("allowed", said.needed("floor", "floor 50 psf, as its designer says").node(setup.units()))
+            .put(
+                "allowed",
+                said.needed("floor", "floor 50 psf, as its designer says").node(setup.units()))
             .put("total", said.quantity("total"), setup.units());
     double overhangM = under ? said.quantity("overhang").map(Measured::si).orElse(0.0) : 0;
     draft.covers(region.corners());
@@ -50,10 +52,14 @@ record DeckLines(Setup setup, Draft draft) {
     double overhangM = said.quantity("overhang").map(Measured::si).orElse(0.0);
     Optional<Ring> outside = setup.house().outside();
     if (outside.isEmpty()) {
-      return new Region(said, new Taped.Strip(setup.house().wall(Nodes.text(said.start(), ""), line), 0, 0, 1, -1).corners());
+      return new Region(
+          said,
+          new Taped.Strip(setup.house().wall(Nodes.text(said.start(), ""), line), 0, 0, 1, -1)
+              .corners());
     }
     Ring ring = outside.get();
-    return new Region(said, ring.inside(Collections.nCopies(ring.corners().size(), -overhangM)).corners());
+    return new Region(
+        said, ring.inside(Collections.nCopies(ring.corners().size(), -overhangM)).corners());
   }
 
   /** {@code hole stair in D, 12' inside W1, 4' from left, long 10' wide 3'}. */
@@ -62,7 +68,8 @@ record DeckLines(Setup setup, Draft draft) {
     line.expect("in", "hole stair in D 12' inside W1 4' from left long 10' wide 3'");
     Draft.Deck deck = draft.deck(line.name("a deck"), line);
     Region region = Region.read(line, Region.grammar("a hole", Bounds.DISTANCE), setup);
-    new Nested(deck.thing()).add("openings", new Thing(id.place()).put("id", id).put("outline", region.outline(setup)));
+    new Nested(deck.thing())
+        .add("openings", new Thing(id.place()).put("id", id).put("outline", region.outline(setup)));
   }
 
   /** {@code steps S onto D at W1, 20' from left, run 3', wide 3'}. */

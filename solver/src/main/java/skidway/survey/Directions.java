@@ -8,16 +8,15 @@ import skidway.job.Bounds;
 import skidway.site.Point;
 
 /**
- * Reads the way a line goes: a compass word, a bearing such as {@code N 30 E} or {@code N 30°15' E},
- * an azimuth, a way on the drawing, or a turn from the line before. Gives degrees counter-clockwise
- * from the drawing's right.
+ * Reads the way a line goes: a compass word, a bearing such as {@code N 30 E} or {@code N 30°15'
+ * E}, an azimuth, a way on the drawing, or a turn from the line before. Gives degrees
+ * counter-clockwise from the drawing's right.
  *
  * @param northDeg where north is, in the same degrees
  */
 record Directions(double northDeg) {
   private static final List<String> COMPASS =
-      List.of(
-          "north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest");
+      List.of("north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest");
 
   /** Ways on the drawing, a quarter turn apart. */
   private static final List<String> DRAWN = List.of("right", "up", "left", "down");

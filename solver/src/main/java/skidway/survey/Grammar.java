@@ -73,7 +73,8 @@ final class Grammar {
         throw unknown(line, word, place);
       }
       if (said.containsKey(word)) {
-        throw line.refuse(place, "a second \"" + word + '"', "it is said once", "remove one of them");
+        throw line.refuse(
+            place, "a second \"" + word + '"', "it is said once", "remove one of them");
       }
       said.put(word, lengthFirst ? lengthFirst(line, word, clause) : wordFirst(line, word, clause));
     }

@@ -140,7 +140,9 @@ record GroundLines(Setup setup, Draft draft) {
             .put("id", id)
             .put("outline", setup.nodes().points(said.start(), corners))
             .put("margin", said.quantity("margin"), setup.units())
-            .put("reason", because.orElseGet(() -> Nodes.text(id.place(), usual.toLowerCase(Locale.ROOT))));
+            .put(
+                "reason",
+                because.orElseGet(() -> Nodes.text(id.place(), usual.toLowerCase(Locale.ROOT))));
     draft.add("keepClears", thing);
     return thing;
   }

@@ -103,7 +103,9 @@ public final class Interview {
         };
     if (needed) {
       return Optional.of(
-          now() == Topic.WALL ? "A house has three walls or more." : "A site cannot do without it.");
+          now() == Topic.WALL
+              ? "A house has three walls or more."
+              : "A site cannot do without it.");
     }
     Optional<String> open = now() == Topic.WALL ? problemAt(lines.size(), lines) : Optional.empty();
     if (open.isEmpty()) {

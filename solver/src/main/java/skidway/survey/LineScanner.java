@@ -152,7 +152,8 @@ final class LineScanner {
     if (!m.lookingAt()) {
       return "";
     }
-    Matcher word = Pattern.compile("[\\s,]*([^\\s,\"#]+)").matcher(text).region(m.end(), text.length());
+    Matcher word =
+        Pattern.compile("[\\s,]*([^\\s,\"#]+)").matcher(text).region(m.end(), text.length());
     return word.lookingAt() ? word.group(1).toLowerCase(Locale.ROOT) : "";
   }
 
@@ -177,7 +178,8 @@ final class LineScanner {
   }
 
   private void skip() {
-    while (at < text.length() && (Character.isWhitespace(text.charAt(at)) || text.charAt(at) == ',')) {
+    while (at < text.length()
+        && (Character.isWhitespace(text.charAt(at)) || text.charAt(at) == ',')) {
       at++;
     }
   }

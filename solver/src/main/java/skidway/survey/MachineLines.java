@@ -19,7 +19,9 @@ final class MachineLines {
     this.draft = draft;
   }
 
-  /** {@code machine "forklift" grip forks centre 24" wide 7'6" rigging 60 lb confirmed "R. Ode"}. */
+  /**
+   * {@code machine "forklift" grip forks centre 24" wide 7'6" rigging 60 lb confirmed "R. Ode"}.
+   */
   void machine(LineScanner line) {
     LocatedNode.Text name = line.name("a machine");
     if (machine.isPresent()) {
@@ -50,7 +52,9 @@ final class MachineLines {
     return new Thing(kind.place())
         .put("kind", kind)
         .put("loadCentre", said.quantity("centre"), setup.units())
-        .put("angle", said.quantity("angle").map(a -> (LocatedNode) Nodes.number(a.place(), a.si(), 3)))
+        .put(
+            "angle",
+            said.quantity("angle").map(a -> (LocatedNode) Nodes.number(a.place(), a.si(), 3)))
         .put("leg", said.quantity("leg"), setup.units())
         .done();
   }

@@ -38,7 +38,8 @@ record PartitionLines(Setup setup, WallDefaults defaults, Map<String, Thing> wal
             .put("from", setup.nodes().point(id.place(), start))
             .put("to", setup.nodes().point(to, end))
             .put("thickness", thick.node(setup.units()))
-            .put("starter", Optional.of(said.neededWord("starter", "starter full, or starter half")))
+            .put(
+                "starter", Optional.of(said.neededWord("starter", "starter full, or starter half")))
             .put("built", said.quantity("built"), setup.units());
     if (walls.putIfAbsent(id.value(), thing) != null) {
       throw line.refuse(

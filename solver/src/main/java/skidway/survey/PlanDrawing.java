@@ -24,7 +24,8 @@ import skidway.site.Point;
 final class PlanDrawing {
   private static final XMLInputFactory XML = plainXml();
   private static final List<String> SHAPES = List.of("polygon", "polyline", "path", "rect");
-  private static final Pattern NUMBER = Pattern.compile("[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?");
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?");
 
   private final SourceFile file;
   private final Problems problems;
@@ -92,7 +93,9 @@ final class PlanDrawing {
   }
 
   private Optional<List<Point>> corners(XMLStreamReader xml, boolean moved) {
-    Place place = file.at(xml.getLocation().getLineNumber(), Math.max(1, xml.getLocation().getColumnNumber()));
+    Place place =
+        file.at(
+            xml.getLocation().getLineNumber(), Math.max(1, xml.getLocation().getColumnNumber()));
     if (moved) {
       problems.add(
           place,
@@ -107,7 +110,8 @@ final class PlanDrawing {
           case "rect" -> rectangle(xml);
           default -> pairs(attribute(xml, "points"));
         };
-    Optional<List<Point>> closed = corners.map(PlanDrawing::withoutRepeats).filter(c -> c.size() >= 3);
+    Optional<List<Point>> closed =
+        corners.map(PlanDrawing::withoutRepeats).filter(c -> c.size() >= 3);
     if (closed.isEmpty()) {
       problems.add(
           place,
@@ -133,7 +137,8 @@ final class PlanDrawing {
       }
       f[i] = value.isEmpty() ? 0 : Double.parseDouble(value);
     }
-    return points(List.of(f[0], f[1], f[0], f[1] + f[3], f[0] + f[2], f[1] + f[3], f[0] + f[2], f[1]));
+    return points(
+        List.of(f[0], f[1], f[0], f[1] + f[3], f[0] + f[2], f[1] + f[3], f[0] + f[2], f[1]));
   }
 
   private static Optional<List<Point>> pairs(String text) {

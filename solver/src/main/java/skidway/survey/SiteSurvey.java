@@ -37,7 +37,8 @@ public record SiteSurvey(
   public static SiteSurvey read(Path folder, Path description, boolean replace) {
     SiteFile file = SiteFile.of(folder);
     Optional<SiteText.Told> told =
-        file.description(description).flatMap(s -> SiteText.read(s, file.units(), file::drawing, file.problems()));
+        file.description(description)
+            .flatMap(s -> SiteText.read(s, file.units(), file::drawing, file.problems()));
     file.throwIfAny();
     SiteText.Told site = told.orElseThrow();
     SiteFile.Checked checked = file.check(site.site(), site.units(), replace);

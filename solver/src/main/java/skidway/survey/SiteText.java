@@ -25,9 +25,33 @@ final class SiteText {
   /** Kinds of lines, in the order in which they are read. */
   private static final List<String> KINDS =
       List.of(
-          "units", "name", "north", "course", "closing", "walls", "plan", "wall", "partition", "door",
-          "window", "deck", "hole", "steps", "joists", "yard", "lane", "tree", "trench", "keep",
-          "truck", "spot", "machine", "stand", "chart", "boundary", "wire");
+          "units",
+          "name",
+          "north",
+          "course",
+          "closing",
+          "walls",
+          "plan",
+          "wall",
+          "partition",
+          "door",
+          "window",
+          "deck",
+          "hole",
+          "steps",
+          "joists",
+          "yard",
+          "lane",
+          "tree",
+          "trench",
+          "keep",
+          "truck",
+          "spot",
+          "machine",
+          "stand",
+          "chart",
+          "boundary",
+          "wire");
 
   private final SourceFile file;
   private final Problems problems;
@@ -99,11 +123,14 @@ final class SiteText {
   private Optional<UnitSystem> units(Optional<UnitSystem> job) {
     Values any = new Values(problems, UnitSystem.METRIC, false);
     List<UnitSystem> said = new ArrayList<>();
-    once("units", any, line -> {
-      UnitSystem units = UnitLine.read(line, job);
-      line.end("a line says the units alone");
-      said.add(units);
-    });
+    once(
+        "units",
+        any,
+        line -> {
+          UnitSystem units = UnitLine.read(line, job);
+          line.end("a line says the units alone");
+          said.add(units);
+        });
     if (said.isEmpty() && job.isEmpty() && !lines.containsKey("units")) {
       problems.add(
           file.whole(),
@@ -120,7 +147,10 @@ final class SiteText {
     site.put("format", Nodes.number(file.whole(), 1, 0));
     once("name", values, line -> site.put("name", line.name("the site's name")));
     Directions directions = north(values, site);
-    once("course", values, line -> site.put("course", line.quantity(Bounds.COURSE_HEIGHT).node(units)));
+    once(
+        "course",
+        values,
+        line -> site.put("course", line.quantity(Bounds.COURSE_HEIGHT).node(units)));
 
     WallsRead walls = walls(directions, values, units);
     Setup setup = new Setup(units, directions, walls.house());
@@ -141,7 +171,8 @@ final class SiteText {
     each("wire", values, edges::wire);
 
     put(site, walls, openings);
-    for (String list : List.of("decks", "yards", "lanes", "keepClears", "truckStands", "overheadLines")) {
+    for (String list :
+        List.of("decks", "yards", "lanes", "keepClears", "truckStands", "overheadLines")) {
       site.put(list, draft.list(list, file.whole()));
     }
     site.put("machine", machine.node());
@@ -169,14 +200,19 @@ final class SiteText {
 
   private Directions north(Values values, Thing site) {
     double[] northDeg = {90};
-    once("north", values, line -> {
-      Place place = line.here();
-      northDeg[0] = line.atNumber()
-          ? line.quantity(Bounds.DIRECTION).si()
-          : 90.0 * line.oneOf("north on the drawing", List.of("right", "up", "left", "down"));
-      line.end("a line says where north is on the drawing alone");
-      site.put("north", Nodes.degrees(place, northDeg[0]));
-    });
+    once(
+        "north",
+        values,
+        line -> {
+          Place place = line.here();
+          northDeg[0] =
+              line.atNumber()
+                  ? line.quantity(Bounds.DIRECTION).si()
+                  : 90.0
+                      * line.oneOf("north on the drawing", List.of("right", "up", "left", "down"));
+          line.end("a line says where north is on the drawing alone");
+          site.put("north", Nodes.degrees(place, northDeg[0]));
+        });
     return new Directions(northDeg[0]);
   }
 

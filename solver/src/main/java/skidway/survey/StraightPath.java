@@ -10,7 +10,8 @@ import skidway.site.Point;
 /** Walks a drawing's path of straight lines; one with curves, or in several parts, is none. */
 final class StraightPath {
   private static final Pattern TOKEN =
-      Pattern.compile("\\G[\\s,]*(?:([A-Za-z])|([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?))");
+      Pattern.compile(
+          "\\G[\\s,]*(?:([A-Za-z])|([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?))");
 
   private final List<Point> corners = new ArrayList<>();
   private char command;

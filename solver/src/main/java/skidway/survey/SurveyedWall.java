@@ -11,8 +11,7 @@ import skidway.site.Point;
  * @param start where its centre line begins, at the left
  * @param end where that ends
  */
-record SurveyedWall(
-    String id, double thicknessM, Point left, Point right, Point start, Point end) {
+record SurveyedWall(String id, double thicknessM, Point left, Point right, Point start, Point end) {
   double lengthM() {
     return left.distanceTo(right);
   }
@@ -31,7 +30,9 @@ record SurveyedWall(
     return left.plus(along().times(alongM)).plus(outward().times(outM));
   }
 
-  /** How far the wall's centre line begins from the left end of the outside face, along the wall. */
+  /**
+   * How far the wall's centre line begins from the left end of the outside face, along the wall.
+   */
   double startsAtM() {
     return start.minus(left).dot(along());
   }

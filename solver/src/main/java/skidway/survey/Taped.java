@@ -51,7 +51,8 @@ record Taped(Clauses said, LineScanner line, House house) {
 
   /** How far from the wall's left end a thing of a length begins. */
   double leftM(SurveyedWall wall, double longM) {
-    int ways = (said.has("full") ? 1 : 0) + (said.has("from") ? 1 : 0) + (said.has("middle") ? 1 : 0);
+    int ways =
+        (said.has("full") ? 1 : 0) + (said.has("from") ? 1 : 0) + (said.has("middle") ? 1 : 0);
     if (ways != 1) {
       throw said.missing(ways == 0 ? "its place along the wall" : "one place alone", ALONG_EXAMPLE);
     }
@@ -70,8 +71,9 @@ record Taped(Clauses said, LineScanner line, House house) {
     if (said.has("off") && said.has("inside")) {
       throw said.missing("one wall alone", WALL_EXAMPLE);
     }
-    return said.word("off").or(() -> said.word("inside")).orElseThrow(
-        () -> said.missing("its wall", WALL_EXAMPLE));
+    return said.word("off")
+        .or(() -> said.word("inside"))
+        .orElseThrow(() -> said.missing("its wall", WALL_EXAMPLE));
   }
 
   double outM(SurveyedWall wall) {

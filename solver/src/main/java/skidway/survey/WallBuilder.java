@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import skidway.job.LocatedNode;
 import skidway.job.Place;
 import skidway.job.Problems;
 import skidway.site.Point;
@@ -50,7 +49,9 @@ final class WallBuilder {
     }
     List<SurveyedWall> surveyed = faces(walls, new Ring(corners), thick);
     for (int i = 0; i < walls.size(); i++) {
-      if (things.put(walls.get(i).id().value(), thing(walls.get(i), surveyed.get(i), thick.get(i), i)) != null) {
+      if (things.put(
+              walls.get(i).id().value(), thing(walls.get(i), surveyed.get(i), thick.get(i), i))
+          != null) {
         problems.add(
             walls.get(i).id().place(),
             "a second wall \"" + walls.get(i).id().value() + '"',
@@ -58,7 +59,7 @@ final class WallBuilder {
             "give one of them another name");
       }
     }
-    return House.of(surveyed);
+    return problems.count() > before ? House.unread() : House.of(surveyed);
   }
 
   private List<Measured> thicknesses(List<WallLines.WallLine> walls) {

@@ -60,8 +60,9 @@ final class WallLines {
           "all outer walls are told, or all are read off a drawing",
           "remove the line, or the line \"plan\"");
     }
-    read.add(new WallLine(
-        id, place, step, said.quantity("thick"), said.word("starter"), said.quantity("built")));
+    read.add(
+        new WallLine(
+            id, place, step, said.quantity("thick"), said.word("starter"), said.quantity("built")));
     sound = before;
   }
 

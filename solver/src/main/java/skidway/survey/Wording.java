@@ -3,22 +3,40 @@ package skidway.survey;
 import java.util.regex.Pattern;
 import skidway.units.Measure;
 
-/** Tells where in a line a quantity ends: {@code 16'-4 1/2"} holds a space, {@code 4' 3} does not. */
+/**
+ * Tells where in a line a quantity ends: {@code 16'-4 1/2"} holds a space, {@code 4' 3} does not.
+ */
 final class Wording {
   private static final String NUMBER = "(?:\\d{1,12}(?:\\.\\d{0,12})?|\\.\\d{1,12})";
   private static final String FRACTION = "(?:[ -]\\d{1,3}/\\d{1,3}| ?[½¼¾⅛⅜⅝⅞])";
   private static final String INCH = "(?:\"|''|inches\\b|inch\\b|in\\b)";
   private static final String FOOT = "(?:'(?!')|feet\\b|foot\\b|ft\\b)";
-  private static final String INCHES =
-      "(?:" + NUMBER + FRACTION + "?|\\d{1,3}/\\d{1,3}|[½¼¾⅛⅜⅝⅞])";
+  private static final String INCHES = "(?:" + NUMBER + FRACTION + "?|\\d{1,3}/\\d{1,3}|[½¼¾⅛⅜⅝⅞])";
 
   private static final Pattern LENGTH =
       Pattern.compile(
-          "-?(?:\\d{1,6} ?" + FOOT + " ?-? ?" + INCHES + " ?" + INCH
-              + "|\\d{1,6} ?" + FOOT + "-" + INCHES
-              + "|" + INCHES + " ?" + INCH
-              + "|" + NUMBER + " ?(?:" + FOOT + "|mm\\b|cm\\b|m\\b)"
-              + "|" + NUMBER + ")",
+          "-?(?:\\d{1,6} ?"
+              + FOOT
+              + " ?-? ?"
+              + INCHES
+              + " ?"
+              + INCH
+              + "|\\d{1,6} ?"
+              + FOOT
+              + "-"
+              + INCHES
+              + "|"
+              + INCHES
+              + " ?"
+              + INCH
+              + "|"
+              + NUMBER
+              + " ?(?:"
+              + FOOT
+              + "|mm\\b|cm\\b|m\\b)"
+              + "|"
+              + NUMBER
+              + ")",
           Pattern.CASE_INSENSITIVE);
 
   private Wording() {}

@@ -9,7 +9,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Every wrong line is told at its place, with what is allowed and a way out; nothing is written. */
+/**
+ * Every wrong line is told at its place, with what is allowed and a way out; nothing is written.
+ */
 final class BadLinesTest {
   @TempDir Path folder;
 
@@ -50,7 +52,8 @@ final class BadLinesTest {
 
   @Test
   void allAreToldTogetherInTheOrderOfTheLines() {
-    String text = Lines.HOUSE.replace("soil clay", "soli clay").replace("30' wide 9'", "30' wide 90'");
+    String text =
+        Lines.HOUSE.replace("soil clay", "soli clay").replace("30' wide 9'", "30' wide 90'");
     assertThat(Lines.problems(folder, text).lines())
         .hasSize(2)
         .satisfiesExactly(

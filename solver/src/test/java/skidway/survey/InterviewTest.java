@@ -13,12 +13,33 @@ final class InterviewTest {
   /** A house of 28 ft by 24 ft with one yard and one truck stand. */
   static final List<String> ANSWERS =
       List.of(
-          "us", "Two Herons lot 7", "up", "6\"", "6\"", "east 28'", "north 24'", "west 28'",
-          "south 24'", "done", "W1 10' from left wide 3' head 6'8\"", "none", "none",
-          "2' floor 50 psf", "W1 10' from left run 3' wide 3'", "none",
-          "12' off W1 full length wide 10' soil clay", "none", "none",
-          "30' off W1 middle long 30' wide 9'", "none", "telehandler", "26' off W1 middle", "none",
-          "10' 7000 lb, 20' 4500 lb, 30' 2400 lb", "30'", "none");
+          "us",
+          "Two Herons lot 7",
+          "up",
+          "6\"",
+          "6\"",
+          "east 28'",
+          "north 24'",
+          "west 28'",
+          "south 24'",
+          "done",
+          "W1 10' from left wide 3' head 6'8\"",
+          "none",
+          "none",
+          "2' floor 50 psf",
+          "W1 10' from left run 3' wide 3'",
+          "none",
+          "12' off W1 full length wide 10' soil clay",
+          "none",
+          "none",
+          "30' off W1 middle long 30' wide 9'",
+          "none",
+          "telehandler",
+          "26' off W1 middle",
+          "none",
+          "10' 7000 lb, 20' 4500 lb, 30' 2400 lb",
+          "30'",
+          "none");
 
   @TempDir Path folder;
 

@@ -20,7 +20,9 @@ final class PlanDrawingTest {
           .replace("W4 south 28'", "W4 south 8 m");
 
   private static final String DRAWN =
-      TAPED.replaceAll("(?m)^wall W1 .*$", "plan house.svg unit 1 mm").replaceAll("(?m)^wall W.*\n", "");
+      TAPED
+          .replaceAll("(?m)^wall W1 .*$", "plan house.svg unit 1 mm")
+          .replaceAll("(?m)^wall W.*\n", "");
 
   @TempDir Path folder;
 

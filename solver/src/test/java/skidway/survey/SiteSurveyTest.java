@@ -133,7 +133,8 @@ final class SiteSurveyTest {
     at(site.decks().get(0).joists().orElseThrow().supports().get(1), 18, 14);
     at(site.walls().get(4).end(), 12, 28 - 4 / 12.0);
     assertThat(site.overheadLines().get(0).from().y()).isCloseTo(-45 * FOOT, within(WRITTEN));
-    assertThat(site.overheadLines().get(0).from().x()).isLessThan(site.boundary().corners().get(0).x());
+    assertThat(site.overheadLines().get(0).from().x())
+        .isLessThan(site.boundary().corners().get(0).x());
   }
 
   @Test

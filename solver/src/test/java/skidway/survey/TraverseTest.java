@@ -50,7 +50,11 @@ final class TraverseTest {
   @Test
   void readsThePublishedBearings() {
     List<Point> legs =
-        List.of("S 68°05'35\" W 472.68", "N19°46'00\"W 216.13", "N 45°55'20\" E 276.52", "S 54°59'15\" E 382.24")
+        List.of(
+                "S 68°05'35\" W 472.68",
+                "N19°46'00\"W 216.13",
+                "N 45°55'20\" E 276.52",
+                "S 54°59'15\" E 382.24")
             .stream()
             .map(Lines::step)
             .toList();
@@ -69,7 +73,8 @@ final class TraverseTest {
     Random random = new Random(5);
     for (int i = 0; i < 200; i++) {
       List<Point> legs =
-          random.doubles(3 + random.nextInt(9), -20, 20)
+          random
+              .doubles(3 + random.nextInt(9), -20, 20)
               .mapToObj(x -> new Point(x, random.nextDouble() * 40 - 20))
               .toList();
       Traverse walk = new Traverse(legs);
