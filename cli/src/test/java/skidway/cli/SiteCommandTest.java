@@ -66,7 +66,7 @@ final class SiteCommandTest {
     assertThat(said)
         .contains("The name stands on every page.")
         .contains("Took the last answer back.")
-        .contains("Found \"6 furlongs\" as length");
+        .contains("Found 6 as length, that is 6'-0\"");
     assertThat(Files.readString(file))
         .isEqualTo("units us\nname \"Hill meadow\"\nnorth up\ncourse 6\"\n");
     String rest =
