@@ -28,7 +28,8 @@ class ArrowsTest {
           "progress",
           "staging",
           "audit",
-          "job");
+          "job",
+          "survey");
 
   private static final JavaClasses MAIN =
       new ClassFileImporter()

@@ -52,6 +52,8 @@ public final class Main {
   static int run(Screen screen, StopButton stop, Clock clock, String... args) {
     CommandLine line =
         new CommandLine(new Main())
+            .addSubcommand(new SiteCommand(screen))
+            .addSubcommand(new SchemaCommand(screen))
             .addSubcommand(new CheckCommand(screen))
             .addSubcommand(new StageCommand(screen, stop))
             .addSubcommand(new RestageCommand(screen, stop))

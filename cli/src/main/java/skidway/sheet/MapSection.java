@@ -8,7 +8,11 @@ final class MapSection {
   private MapSection() {}
 
   static void write(Markup page, String svg) {
-    page.open("section", "id", "map").leaf("h2", "Stack map");
+    write(page, "Stack map", svg);
+  }
+
+  static void write(Markup page, String heading, String svg) {
+    page.open("section", "id", "map").leaf("h2", heading);
     page.empty("input", "type", "checkbox", "id", "whole");
     page.leaf("label", "whole map at once", "for", "whole");
     page.open("div", "class", "sheet", "tabindex", "0").line();

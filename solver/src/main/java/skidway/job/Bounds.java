@@ -7,8 +7,9 @@ import skidway.units.Measure;
  * What sizes are believed: wide enough for any building site, narrow enough to catch a wrong unit
  * (feet for inches, millimetres for metres). All limits are assumptions and stand here only; SI.
  */
-enum Bounds {
+public enum Bounds {
   COORDINATE("a coordinate", Measure.LENGTH, -2000, 2000),
+  DISTANCE("a distance on the site", Measure.LENGTH, 0, 2000),
   DIRECTION("a direction", Measure.ANGLE, -360, 360),
   COURSE_HEIGHT("the height of a course", Measure.LENGTH, 0.02, 1),
   WALL_THICKNESS("the thickness of a wall", Measure.LENGTH, 0.02, 1.5),
@@ -68,16 +69,16 @@ enum Bounds {
     this.range = new Range(words, measure, least, most);
   }
 
-  Measure measure() {
+  public Measure measure() {
     return range.measure();
   }
 
-  Range range() {
+  public Range range() {
     return range;
   }
 
   /** A named range of believed values. */
-  record Range(String words, Measure measure, double least, double most) {
+  public record Range(String words, Measure measure, double least, double most) {
     boolean holds(double si) {
       return si >= least && si <= most;
     }

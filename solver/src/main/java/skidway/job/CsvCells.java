@@ -16,14 +16,13 @@ import java.util.List;
 
 /** Splits a table into rows of cells that know where they stand; skips rows without any text. */
 final class CsvCells implements AutoCloseable {
-  private static final int LONGEST_CELL = 1000;
 
   private static final CsvFactory CSV =
       CsvFactory.builder()
           .enable(CsvParser.Feature.WRAP_AS_ARRAY)
           .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
           .streamReadConstraints(
-              StreamReadConstraints.builder().maxStringLength(LONGEST_CELL).build())
+              StreamReadConstraints.builder().maxStringLength(FileBounds.LONGEST_CELL).build())
           .build();
 
   private final SourceFile file;
@@ -63,7 +62,7 @@ final class CsvCells implements AutoCloseable {
           file.at(at.getLineNr(), at.getColumnNr()),
           whatIsWrong(e),
           "a cell is at most "
-              + LONGEST_CELL
+              + FileBounds.LONGEST_CELL
               + " characters; in a cell in quotes, a quote is written twice",
           "correct the quotes there or just before; the rest of the file was not read");
     } catch (IOException e) {
@@ -74,7 +73,7 @@ final class CsvCells implements AutoCloseable {
 
   private static String whatIsWrong(JsonProcessingException e) {
     if (e instanceof StreamConstraintsException) {
-      return "a cell of more than " + LONGEST_CELL + " characters";
+      return "a cell of more than " + FileBounds.LONGEST_CELL + " characters";
     }
     boolean open = e.getOriginalMessage().contains("closing quote");
     return open ? "the end of the file within quotes" : "text after a cell in quotes";

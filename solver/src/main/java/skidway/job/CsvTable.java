@@ -9,9 +9,6 @@ import java.util.function.Consumer;
  * wrong row is a problem and the next one is read; of an endless table only a bounded part is.
  */
 final class CsvTable {
-  /** Far more timbers than any building has. */
-  static final int MOST_ROWS = 200_000;
-
   private CsvTable() {}
 
   /**
@@ -44,13 +41,13 @@ final class CsvTable {
     boolean all = true;
     int rows = 0;
     for (List<CsvCells.Cell> row = cells.next(); !row.isEmpty(); row = cells.next()) {
-      if (++rows > MOST_ROWS) {
+      if (++rows > FileBounds.MOST_ROWS) {
         values
             .problems()
             .add(
                 row.get(0).place(),
-                "more than " + MOST_ROWS + " rows",
-                "a table has at most " + MOST_ROWS + " rows",
+                "more than " + FileBounds.MOST_ROWS + " rows",
+                "a table has at most " + FileBounds.MOST_ROWS + " rows",
                 "look whether this is the right file; the rest was not read");
         return false;
       }

@@ -16,9 +16,6 @@ import skidway.units.Nearest;
  * place and a harmless stand-in value; {@link #finish} builds the thing only if nothing was wrong.
  */
 final class Fields {
-  /** More of anything than a site has; what works on pairs stays quick below it. */
-  private static final int MOST_THINGS = 2000;
-
   private final LocatedNode.Members node;
   private final String owner;
   private final Values values;
@@ -164,11 +161,11 @@ final class Fields {
 
   /** The things of a list that may be missing. */
   <T> List<Read<T>> optionalObjects(String name, Ids ids, Function<Fields, Optional<T>> reader) {
-    return has(name) ? objects(name, 0, MOST_THINGS, ids, reader) : List.of();
+    return has(name) ? objects(name, 0, FileBounds.MOST_THINGS, ids, reader) : List.of();
   }
 
   <T> List<Read<T>> objects(String name, int least, Ids ids, Function<Fields, Optional<T>> reader) {
-    return objects(name, least, MOST_THINGS, ids, reader);
+    return objects(name, least, FileBounds.MOST_THINGS, ids, reader);
   }
 
   /**

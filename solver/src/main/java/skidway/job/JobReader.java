@@ -24,8 +24,6 @@ public final class JobReader {
           JobHead.FILE, SiteReader.FILE, PiecesReader.FILE, BundlesReader.FILE, LoadsReader.FILE);
 
   private static final String HOLDS = "a job folder holds " + String.join(", ", FILES);
-  private static final int MOST_JSON_BYTES = 4_000_000;
-  private static final int MOST_CSV_BYTES = 32_000_000;
 
   private final Problems problems = new Problems();
   private final InputFiles input;
@@ -59,11 +57,11 @@ public final class JobReader {
   }
 
   private Job job() {
-    Optional<SourceFile> jobFile = file(JobHead.FILE, MOST_JSON_BYTES);
-    Optional<SourceFile> siteFile = file(SiteReader.FILE, MOST_JSON_BYTES);
-    Optional<SourceFile> piecesFile = file(PiecesReader.FILE, MOST_CSV_BYTES);
-    Optional<SourceFile> bundlesFile = file(BundlesReader.FILE, MOST_CSV_BYTES);
-    Optional<SourceFile> loadsFile = file(LoadsReader.FILE, MOST_CSV_BYTES);
+    Optional<SourceFile> jobFile = file(JobHead.FILE, FileBounds.MOST_JSON_BYTES);
+    Optional<SourceFile> siteFile = file(SiteReader.FILE, FileBounds.MOST_JSON_BYTES);
+    Optional<SourceFile> piecesFile = file(PiecesReader.FILE, FileBounds.MOST_CSV_BYTES);
+    Optional<SourceFile> bundlesFile = file(BundlesReader.FILE, FileBounds.MOST_CSV_BYTES);
+    Optional<SourceFile> loadsFile = file(LoadsReader.FILE, FileBounds.MOST_CSV_BYTES);
 
     JobHead head = JobHead.read(jobFile.flatMap(f -> JsonTree.read(f, problems)), problems);
     UnitSystem units = head.units().orElse(UnitSystem.METRIC);

@@ -26,10 +26,10 @@ final class JsonTree {
           .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
           .streamReadConstraints(
               StreamReadConstraints.builder()
-                  .maxNestingDepth(30)
-                  .maxNumberLength(60)
-                  .maxNameLength(200)
-                  .maxStringLength(10_000)
+                  .maxNestingDepth(FileBounds.DEEPEST)
+                  .maxNumberLength(FileBounds.LONGEST_NUMBER)
+                  .maxNameLength(FileBounds.LONGEST_FIELD_NAME)
+                  .maxStringLength(FileBounds.LONGEST_TEXT)
                   .build())
           .build();
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A JSON value that knows where it stands. */
-sealed interface LocatedNode {
+public sealed interface LocatedNode {
   Place place();
 
   /** What it is, as in {@code found a list}. */

@@ -4,17 +4,15 @@ package skidway.job;
 final class Names {
   static final String ALLOWED =
       "an id is a text of 1 to 40 printable characters, such as W1, B-07 or north yard";
-  private static final int LONGEST_ID = 40;
-  private static final int LONGEST_LINE = 200;
 
   private Names() {}
 
   static boolean isId(String text) {
-    return !text.isEmpty() && text.length() <= LONGEST_ID && printable(text);
+    return !text.isEmpty() && text.length() <= FileBounds.LONGEST_ID && printable(text);
   }
 
   static boolean isLine(String text) {
-    return text.length() <= LONGEST_LINE && printable(text);
+    return text.length() <= FileBounds.LONGEST_LINE && printable(text);
   }
 
   private static boolean printable(String text) {

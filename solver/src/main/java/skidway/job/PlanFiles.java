@@ -22,7 +22,6 @@ import skidway.units.UnitSystem;
  */
 public final class PlanFiles {
   private static final Pattern NAME = Pattern.compile("(\\d{3,6})\\.json");
-  private static final int MOST_BYTES = 32_000_000;
 
   private PlanFiles() {}
 
@@ -80,7 +79,7 @@ public final class PlanFiles {
     Path folder = Objects.requireNonNullElse(file.toAbsolutePath().getParent(), file);
     Optional<Plan> plan =
         new InputFiles(folder, "plans are files such as plans/001.json", problems)
-            .read(name, MOST_BYTES)
+            .read(name, FileBounds.MOST_PLAN_BYTES)
             .flatMap(source -> JsonTree.read(source, problems))
             .map(tree -> new Fields(tree, "a plan", new Values(problems, UnitSystem.METRIC, true)))
             .flatMap(fields -> new PlanReader(problems, task).plan(fields));

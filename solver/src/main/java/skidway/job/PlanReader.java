@@ -25,7 +25,6 @@ import skidway.timber.BearerRow;
  * and spots exist and obey the rules is for the audit to say.
  */
 final class PlanReader {
-  private static final int MOST_ENTRIES = 200_000;
   private static final List<Rule> RULES = List.of(Rule.values());
   private static final List<String> IDS = RULES.stream().map(Rule::id).toList();
 
@@ -74,7 +73,8 @@ final class PlanReader {
 
   private <T> List<T> list(
       Fields f, String name, String kind, Function<Fields, Optional<T>> reader) {
-    return Read.values(f.objects(name, 0, MOST_ENTRIES, new Ids(kind, problems), reader));
+    return Read.values(
+        f.objects(name, 0, FileBounds.MOST_PLAN_ENTRIES, new Ids(kind, problems), reader));
   }
 
   private static Optional<Search> search(Fields f) {
@@ -92,7 +92,7 @@ final class PlanReader {
 
   private static List<String> ids(Fields f, String name) {
     List<String> ids = new ArrayList<>();
-    for (LocatedNode node : f.items(name, 0, MOST_ENTRIES)) {
+    for (LocatedNode node : f.items(name, 0, FileBounds.MOST_PLAN_ENTRIES)) {
       if (node instanceof LocatedNode.Text text && Names.isId(text.value().strip())) {
         ids.add(text.value().strip());
       } else {
@@ -160,7 +160,7 @@ final class PlanReader {
             ? OptionalDouble.of(Plain.number(f, "nextBestPersonS"))
             : OptionalDouble.empty();
     List<String> sentences = new ArrayList<>();
-    for (LocatedNode node : f.items("sentences", 0, MOST_ENTRIES)) {
+    for (LocatedNode node : f.items("sentences", 0, FileBounds.MOST_PLAN_ENTRIES)) {
       if (node instanceof LocatedNode.Text text) {
         sentences.add(text.value());
       } else {

@@ -7,9 +7,6 @@ import skidway.site.Point;
 
 /** Reads points, lines and outlines out of a field. After a problem they are a stand-in. */
 final class Points {
-  /** Every side of an outline is held against every other. */
-  private static final int MOST_POINTS = 500;
-
   private static final Point STAND_IN = new Point(0, 0);
   private static final String A_POINT = "a point is a list of two lengths, [x, y]";
 
@@ -32,7 +29,7 @@ final class Points {
 
   private static List<Point> points(Fields fields, String name, int least) {
     List<Point> points = new ArrayList<>();
-    for (LocatedNode node : fields.items(name, least, MOST_POINTS)) {
+    for (LocatedNode node : fields.items(name, least, FileBounds.MOST_CORNERS)) {
       points.add(point(fields, node));
     }
     return points;

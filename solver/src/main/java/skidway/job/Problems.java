@@ -3,9 +3,11 @@ package skidway.job;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Collects what is wrong and what is odd while files are read; keeps the first of very many. */
-final class Problems {
+public final class Problems {
   /** Most problems in one report. */
   static final int SHOWN = 200;
 
@@ -16,7 +18,7 @@ final class Problems {
   private final List<Problem> remarks = new ArrayList<>();
   private int count;
 
-  void add(Place place, String found, String allowed, String wayOut) {
+  public void add(Place place, String found, String allowed, String wayOut) {
     count++;
     if (!full()) {
       kept.add(place.problem(found, allowed, wayOut));
@@ -24,14 +26,24 @@ final class Problems {
   }
 
   /** Something odd that does not stop the job. */
-  void remark(Place place, String found, String allowed, String wayOut) {
+  public void remark(Place place, String found, String allowed, String wayOut) {
     if (remarks.size() < SHOWN) {
       remarks.add(place.problem(found, allowed, wayOut));
     }
   }
 
-  int count() {
+  public int count() {
     return count;
+  }
+
+  /** The first one in the order of reading that a question is asked for. */
+  public Optional<Problem> first(Predicate<Problem> which) {
+    return kept.stream().filter(which).findFirst();
+  }
+
+  /** Whether reading on would only count. */
+  public boolean isFull() {
+    return full();
   }
 
   /** Whether further problems are only counted. */
@@ -39,7 +51,7 @@ final class Problems {
     return kept.size() >= KEPT;
   }
 
-  List<Problem> remarks(List<String> fileOrder) {
+  public List<Problem> remarks(List<String> fileOrder) {
     return remarks.stream().sorted(by(fileOrder)).toList();
   }
 
@@ -48,7 +60,7 @@ final class Problems {
    *
    * @throws BadInput with all problems in file order
    */
-  void throwIfAny(List<String> fileOrder) {
+  public void throwIfAny(List<String> fileOrder) {
     if (count > 0) {
       List<Problem> shown = kept.stream().sorted(by(fileOrder)).limit(SHOWN).toList();
       throw new BadInput(shown, count - shown.size());

@@ -1,18 +1,18 @@
 package skidway.job;
 
 /** Shortens what is quoted from a file, so that a message stays a message. */
-final class Quote {
+public final class Quote {
   private static final int MOST = 60;
 
   private Quote() {}
 
-  static String shortened(String text) {
+  public static String shortened(String text) {
     String clean = text.strip().replaceAll("\\p{Cntrl}", "?");
     return clean.length() <= MOST ? clean : clean.substring(0, MOST) + "...";
   }
 
   /** The text in quotes, or the word for none. */
-  static String found(String text) {
+  public static String found(String text) {
     return text.isBlank() ? "nothing" : '"' + shortened(text) + '"';
   }
 }

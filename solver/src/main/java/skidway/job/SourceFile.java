@@ -4,41 +4,41 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** An input file as text, with line feeds as line ends and no byte order mark. */
-final class SourceFile {
+public final class SourceFile {
   private final String name;
   private final String text;
   private final List<Integer> lineStarts = new ArrayList<>();
 
-  SourceFile(String name, String text) {
+  public SourceFile(String name, String text) {
     this.name = name;
     this.text = text;
   }
 
-  String name() {
+  public String name() {
     return name;
   }
 
-  String text() {
+  public String text() {
     return text;
   }
 
-  Place at(int line, int column) {
+  public Place at(int line, int column) {
     return new Place(this, line, column);
   }
 
   /** The place of a character. */
-  Place at(int offset) {
+  public Place at(int offset) {
     int lineStart = text.lastIndexOf('\n', offset - 1) + 1;
     int line = 1 + (int) text.substring(0, lineStart).chars().filter(c -> c == '\n').count();
     return at(line, offset - lineStart + 1);
   }
 
-  Place whole() {
+  public Place whole() {
     return at(0, 0);
   }
 
   /** The text of a line, without its end; empty for line 0 or beyond the end. */
-  String line(int line) {
+  public String line(int line) {
     findLines();
     if (line < 1 || line > lineStarts.size()) {
       return "";

@@ -10,7 +10,7 @@ import skidway.units.UnitSystem;
 import skidway.units.UnreadableQuantity;
 
 /** Turns single values into quantities, and reports at their place those that are none. */
-final class Values {
+public final class Values {
   /**
    * Timbers repeat a few sections and lengths; a table of nothing but different ones stays small.
    */
@@ -25,13 +25,13 @@ final class Values {
    * @param unitsKnown whether the job says its units; if not, sizes are not judged, because all of
    *     them would seem odd for one mistake
    */
-  Values(Problems problems, UnitSystem units, boolean unitsKnown) {
+  public Values(Problems problems, UnitSystem units, boolean unitsKnown) {
     this.problems = problems;
     this.quantities = new Quantities(units);
     this.unitsKnown = unitsKnown;
   }
 
-  Problems problems() {
+  public Problems problems() {
     return problems;
   }
 
@@ -39,7 +39,7 @@ final class Values {
     return unitsKnown;
   }
 
-  Figures figures() {
+  public Figures figures() {
     return new Figures(quantities.units());
   }
 
@@ -61,7 +61,7 @@ final class Values {
   }
 
   /** A quantity as text, in SI; not a number after a problem. */
-  double read(Place place, Bounds.Range range, String text) {
+  public double read(Place place, Bounds.Range range, String text) {
     return read(place, range, () -> readOnce(range.measure(), text), text);
   }
 
@@ -79,7 +79,7 @@ final class Values {
     return si;
   }
 
-  String allowed(Measure measure) {
+  public String allowed(Measure measure) {
     return quantities.allowed(measure);
   }
 
