@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.ZoneId;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import skidway.job.BadInput;
@@ -45,10 +46,10 @@ public final class Main {
 
   /** Runs one command and returns its exit code; everything it says is flushed. */
   static int run(Screen screen, StopButton stop, String... args) {
-    return run(screen, stop, Clock.systemDefaultZone(), args);
+    return run(screen, stop, Clock.system(ZoneId.systemDefault()), args);
   }
 
-  /** The same by another clock. */
+  /** The same by another clock; otherwise the site is where the computer is. */
   static int run(Screen screen, StopButton stop, Clock clock, String... args) {
     CommandLine line =
         new CommandLine(new Main())

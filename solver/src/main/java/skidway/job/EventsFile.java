@@ -62,7 +62,7 @@ public final class EventsFile {
       EventLines lines = lines(job, problems);
       List<Event> next = recording.next(log(lines, problems));
       if (!next.isEmpty()) {
-        write(job, lines, sealed(next, plan, job.task().jobName(), lines));
+        write(lock, job, lines, sealed(next, plan, job.task().jobName(), lines));
       }
       return next;
     } catch (IOException e) {
@@ -91,9 +91,9 @@ public final class EventsFile {
     return sealed;
   }
 
-  private static void write(Job job, EventLines lines, List<String> sealed) throws IOException {
+  private static void write(WriteLock lock, Job job, EventLines lines, List<String> sealed) throws IOException {
     Path torn = job.folder().resolve(TORN);
-    try (AppendedFile file = AppendedFile.open(job.folder().resolve(NAME))) {
+    try (AppendedFile file = lock.open(job.folder().resolve(NAME))) {
       file.setAside(lines.soundLength(), torn);
       file.append(sealed, lines.lineEndMissing());
     }

@@ -94,6 +94,14 @@ final class WriteLock implements AutoCloseable {
     return file;
   }
 
+  /** Opens a file of the job that only the holder of the lock adds to. */
+  AppendedFile open(Path file) throws IOException {
+    if (!channel.isOpen()) {
+      throw new IllegalStateException("The lock was let go of before " + file + " was written.");
+    }
+    return AppendedFile.open(file);
+  }
+
   @Override
   public void close() throws IOException {
     channel.close();
