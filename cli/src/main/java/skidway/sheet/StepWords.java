@@ -9,7 +9,10 @@ final class StepWords {
   static String of(Step step, boolean rack) {
     return switch (step.kind()) {
       case SET_ASIDE -> "Take off " + step.fromId() + ", set aside at " + step.toId() + " for now.";
-      case MOVE -> "Move from " + step.fromId() + (rack ? ", stand on end in " + step.toId() + "." : ". Put " + put(step));
+      case MOVE ->
+          "Move from "
+              + step.fromId()
+              + (rack ? ", stand on end in " + step.toId() + "." : ". Put " + put(step));
       case SET_DOWN -> "Set down for now at " + step.toId() + ".";
       case LIFT_ON ->
           rack

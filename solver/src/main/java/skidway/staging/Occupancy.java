@@ -181,11 +181,13 @@ final class Occupancy {
     return most;
   }
 
-  /** What lies on a spot when most does while a bundle of it is there, kg at most. */
-  double massWithKg(int spot, int bundle) {
+  /** What a bundle carries when it carries most while nothing lies beneath it, kg; or 0. */
+  double massOverLowestKg(int spot, int bundle) {
     double most = 0;
     for (int moment = 0; moment < board.moments; moment++) {
-      most = board.isThere(bundle, moment) ? Math.max(most, massKg(spot, moment)) : most;
+      if (board.isThere(bundle, moment) && lowest(spot, stacks[spot], moment) == bundle) {
+        most = Math.max(most, massKg(spot, moment));
+      }
     }
     return most;
   }

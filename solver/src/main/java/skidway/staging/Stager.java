@@ -255,7 +255,9 @@ public final class Stager {
       for (List<String> together : paths.shutBy(used.stream().map(board.spots::get).toList())) {
         int[] spots = together.stream().mapToInt(byId::get).sorted().toArray();
         boolean told = shut.stream().anyMatch(other -> Arrays.equals(other, spots));
-        if (!told && !wasShut(spots) && !IntStream.of(spots).allMatch(s -> mustStay(occupancy, s))) {
+        if (!told
+            && !wasShut(spots)
+            && !IntStream.of(spots).allMatch(s -> mustStay(occupancy, s))) {
           shut.add(spots);
         }
       }
@@ -265,8 +267,7 @@ public final class Stager {
 
   /** Whether what lies there from the start shuts the same path, if it is left there. */
   private boolean wasShut(int[] spots) {
-    return IntStream.of(spots)
-        .allMatch(s -> IntStream.of(board.home).anyMatch(home -> home == s));
+    return IntStream.of(spots).allMatch(s -> IntStream.of(board.home).anyMatch(home -> home == s));
   }
 
   /** Whether something lies on a spot that nobody may lift. */
@@ -282,9 +283,7 @@ public final class Stager {
 
   private Waits fewerWaits(int stranded, Occupancy occupancy, int round) {
     if (board.lies(stranded)) {
-      return waits.mayLift(board, stranded)
-          ? waits.withoutLifting(stranded)
-          : waits.withoutMoves();
+      return waits.mayLift(board, stranded) ? waits.withoutLifting(stranded) : waits.withoutMoves();
     }
     return round < REPAIRS_WITH_WAITS ? withoutWaitsOf(stranded, occupancy) : waits.withoutAny();
   }

@@ -185,20 +185,22 @@ final class Unloading {
     return same ? "" : lift.machine().pickStand().id();
   }
 
-  /** The lowest bearers carry the whole stack, those above only hold two bundles apart. */
+  /**
+   * The lowest bearers carry the whole stack, those above only hold two bundles apart, unless what
+   * lies beneath them is used up first.
+   */
   private static BearerRow bearers(Occupancy occupancy, Lift lift) {
     Board board = occupancy.board;
     Bundle bundle = board.bundles.get(lift.bundle());
     if (lift.tier() == 0) {
       return BearerRow.NONE;
     }
-    if (lift.tier() > 1) {
-      return board.footings.betweenTiers(bundle);
-    }
     double massKg =
         lift.kind().waits()
             ? board.massKg[lift.bundle()]
-            : occupancy.massWithKg(lift.to(), lift.bundle());
-    return board.footings.underStack(board.footing[lift.to()], bundle, massKg);
+            : occupancy.massOverLowestKg(lift.to(), lift.bundle());
+    return massKg > 0 || lift.tier() == 1
+        ? board.footings.underStack(board.footing[lift.to()], bundle, massKg)
+        : board.footings.betweenTiers(bundle);
   }
 }

@@ -98,8 +98,7 @@ final class MomentRulesTest {
     PlanBuilder pile =
         aPlan()
             .stack(Y1, "B1", "B2", "B3")
-            .steps(
-                place(TASK, 1, B1, Y1, 1), place(TASK, 2, B2, Y1, 2), place(TASK, 3, B3, Y1, 2));
+            .steps(place(TASK, 1, B1, Y1, 1), place(TASK, 2, B2, Y1, 2), place(TASK, 3, B3, Y1, 2));
     assertThat(all(pile, 2)).isEmpty();
     assertThat(all(pile, 0))
         .containsExactly("Step 3 puts B3 on tier 2 of Y1, but it gets to tier 3.");

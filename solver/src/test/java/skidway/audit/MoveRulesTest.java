@@ -22,10 +22,10 @@ import skidway.plan.Start;
 import skidway.plan.Step;
 import skidway.plan.Task;
 import skidway.rules.Rule;
-import skidway.site.MachineStand;
-import skidway.site.Machine;
-import skidway.site.Point;
 import skidway.site.ChartRow;
+import skidway.site.Machine;
+import skidway.site.MachineStand;
+import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.testkit.PlanBuilder;
 import skidway.timber.BearerRow;
@@ -33,9 +33,9 @@ import skidway.timber.Bundle;
 
 /** B1 and, on it, B2 lie on Y1 when the plan begins; B3 comes. */
 final class MoveRulesTest {
-  private static final Bundle B1 = aBundle("B1").load("L1", 1).weighing(500).build();
-  private static final Bundle B2 = aBundle("B2").load("L1", 2).weighing(500).build();
-  private static final Bundle B3 = aBundle("B3").load("L2", 1).weighing(500).build();
+  private static final Bundle B1 = aBundle("B1").load("L1", 1).weighing(300).build();
+  private static final Bundle B2 = aBundle("B2").load("L1", 2).weighing(300).build();
+  private static final Bundle B3 = aBundle("B3").load("L2", 1).weighing(300).build();
   private static final Spot Y1 = spot("Y1", "yard", 10, 8, 4.5, 0.9);
   private static final Spot Y2 = spot("Y2", "yard", 15, 8, 4.5, 0.9);
   private static final Spot WAIT = spot("T1", "yard", 23.5, 8, 4.5, 0.9);
@@ -55,14 +55,7 @@ final class MoveRulesTest {
             List.of(Y1),
             fixed,
             Set.of());
-    return new Task(
-        task.jobName(),
-        task.site(),
-        task.delivery(),
-        task.settings(),
-        task.schedule(),
-        task.figures(),
-        start);
+    return task.startingFrom(start);
   }
 
   private static List<String> all(Task task, PlanBuilder plan) {
@@ -104,7 +97,7 @@ final class MoveRulesTest {
             .stack(Y1, "B2")
             .stack(Y2, "B1", "B3")
             .steps(move(TASK, 1, B1, Y1, Y2, 1), place(TASK, 2, B3, Y2, 2));
-    assertThat(all(TASK, plan)).containsExactly("Step 1 lifts B1 at Y1 from under B2.");
+    assertThat(all(TASK, plan)).containsExactly("Step 1 lifts B1 from under B2.");
   }
 
   @Test
@@ -137,7 +130,7 @@ final class MoveRulesTest {
     assertThat(all(TASK, plan))
         .containsExactly(
             "Step 2 puts B3 on tier 1 of Y1, but it gets to tier 2.",
-            "Step 3 lifts B1 at Y1 from under B3.");
+            "Step 3 lifts B1 from under B3.");
   }
 
   @Test
@@ -186,9 +179,7 @@ final class MoveRulesTest {
   void aCodeThatIsPaintedOnTheGroundStaysThere() {
     Spot elsewhere = spot("Y1", "yard", 15, 8, 4.5, 0.9);
     PlanBuilder plan =
-        aPlan()
-            .stack(elsewhere, "B1", "B2", "B3")
-            .steps(place(TASK, 1, B3, elsewhere, 3));
+        aPlan().stack(elsewhere, "B1", "B2", "B3").steps(place(TASK, 1, B3, elsewhere, 3));
     assertThat(all(TASK, plan)).contains("The code Y1 stands for two different places.");
   }
 
@@ -254,8 +245,7 @@ final class MoveRulesTest {
     // 180 s * 2 people without a drive, and 120 s for the tags.
     assertThat(found.moveS()).isCloseTo(480, within(0.01));
     Effort silent =
-        new Effort(
-            found.carryS(), found.pickS(), found.rehandleS(), 0, found.machineS(), 0);
+        new Effort(found.carryS(), found.pickS(), found.rehandleS(), 0, found.machineS(), 0);
     assertThat(Audit.of(TASK, plan.effort(silent).build(TASK)).findings())
         .extracting(Finding::sentence)
         .containsExactly("The plan says 0.0 h of moving what lay there, the audit finds 0.1 h.");

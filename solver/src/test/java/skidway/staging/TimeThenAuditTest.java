@@ -60,8 +60,7 @@ class TimeThenAuditTest {
     return PlanFiles.read(PlanFiles.write(folder, labelled), task);
   }
 
-  private static List<Finding> broken(
-      Task task, Plan plan, ToIntFunction<LocalDateTime> pulledBy) {
+  private static List<Finding> broken(Task task, Plan plan, ToIntFunction<LocalDateTime> pulledBy) {
     return Audit.of(task, plan, pulledBy).findings().stream()
         .filter(finding -> finding.rule() != Rule.PLACED)
         .toList();
