@@ -17,7 +17,7 @@ import skidway.job.PlanFiles;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.sheet.Packet;
-import skidway.sheet.Paper;
+import skidway.sheet.PaperSize;
 import skidway.sheet.Part;
 import skidway.sheet.StackMap;
 
@@ -46,23 +46,28 @@ final class PrintCommand implements Callable<Integer> {
 
   @Mixin private PartOptions only = new PartOptions();
 
+  @Mixin private PaperOptions paper = new PaperOptions();
+
   PrintCommand(Screen screen) {
     this.screen = screen;
   }
 
   @Override
   public Integer call() {
-    return print(screen, ChosenPlan.of(screen, folder, file), tags, only);
+    return print(screen, ChosenPlan.of(screen, folder, file), tags, only, paper);
   }
 
   static int print(Screen screen, Path folder) {
-    return print(screen, ChosenPlan.of(screen, folder, null), new TagOptions(), new PartOptions());
+    ChosenPlan newest = ChosenPlan.of(screen, folder, null);
+    return print(screen, newest, new TagOptions(), new PartOptions(), new PaperOptions());
   }
 
-  private static int print(Screen screen, ChosenPlan chosen, TagOptions options, PartOptions only) {
+  private static int print(
+      Screen screen, ChosenPlan chosen, TagOptions options, PartOptions only, PaperOptions paper) {
     Set<Part> parts = only.parts();
-    TagPrinter tags = new TagPrinter(screen, chosen, options);
     Task task = chosen.job().task();
+    PaperSize size = paper.size(task.figures().units());
+    TagPrinter tags = new TagPrinter(screen, chosen, options, size);
     Plan plan = chosen.plan();
     String fingerprint = PlanFiles.fingerprint(chosen.file());
     AuditReport audit = Audit.of(task, plan);
@@ -74,11 +79,11 @@ final class PrintCommand implements Callable<Integer> {
     String stem = chosen.file().getFileName().toString().replaceFirst("\\.json$", "");
     Path out = chosen.job().folder();
     if (parts.contains(Part.MAP)) {
-      String map = StackMap.svg(task, plan, fingerprint, Paper.LYING);
+      String map = StackMap.svg(task, plan, fingerprint, size.lying());
       screen.result("Map alone: %s", OutFiles.write(out, "map-" + stem + ".svg", map));
     }
     if (!parts.equals(EnumSet.of(Part.TAGS))) {
-      String packet = Packet.html(task, plan, fingerprint, audit, parts);
+      String packet = Packet.html(task, plan, fingerprint, audit, parts, size);
       String name = "packet-" + stem + only.suffix() + ".html";
       screen.result("%s: %s", only.words(), OutFiles.write(out, name, packet));
     }

@@ -6,6 +6,7 @@ import skidway.job.OutFiles;
 import skidway.job.PlanFiles;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.sheet.PaperSize;
 import skidway.sheet.TagChange;
 import skidway.sheet.TagChanges;
 import skidway.sheet.TagPage;
@@ -18,11 +19,11 @@ final class TagPrinter {
   private final TagOptions options;
   private final TagSheet sheet;
 
-  TagPrinter(Screen screen, ChosenPlan chosen, TagOptions options) {
+  TagPrinter(Screen screen, ChosenPlan chosen, TagOptions options, PaperSize paper) {
     this.screen = screen;
     this.chosen = chosen;
     this.options = options;
-    this.sheet = options.sheet(chosen.job().task().figures().units());
+    this.sheet = options.sheet(paper);
   }
 
   void writeAll(List<String> broken) {

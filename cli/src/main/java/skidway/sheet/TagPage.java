@@ -101,10 +101,10 @@ public final class TagPage {
   }
 
   private String paper() {
-    TagPaper paper = sheet.paper();
+    PaperSize paper = sheet.paper();
     return "@page { size: "
-        + paper.cssName()
-        + " portrait; margin: 0; }\n.sheet, .cuts { width: "
+        + PageStyle.millimetres(paper.widthMm(), paper.heightMm())
+        + "; margin: 0; }\n.sheet, .cuts { width: "
         + Numbers.of(paper.widthMm())
         + "mm; height: "
         + Numbers.of(paper.heightMm())
