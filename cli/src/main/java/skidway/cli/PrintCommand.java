@@ -79,7 +79,7 @@ final class PrintCommand implements Callable<Integer> {
     String stem = chosen.file().getFileName().toString().replaceFirst("\\.json$", "");
     Path out = chosen.job().folder();
     if (parts.contains(Part.MAP)) {
-      String map = StackMap.svg(task, plan, fingerprint, size.lying());
+      String map = StackMap.sheets(task, plan, fingerprint, size).get(0).svg();
       screen.result("Map alone: %s", OutFiles.write(out, "map-" + stem + ".svg", map));
     }
     if (!parts.equals(EnumSet.of(Part.TAGS))) {

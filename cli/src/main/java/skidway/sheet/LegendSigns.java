@@ -158,6 +158,10 @@ final class LegendSigns {
     drawing.rect(box, "fill", Palette.DECK, "stroke", Palette.INK, "stroke-width", "0.25");
   }
 
+  static void besides(Drawing drawing, Box box) {
+    Besides.edge(drawing, box.corners());
+  }
+
   static void machine(Drawing drawing, Box box) {
     Stands.diamond(drawing, box.centre());
   }

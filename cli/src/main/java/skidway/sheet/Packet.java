@@ -48,7 +48,10 @@ public final class Packet {
     page.open("main").line();
     BrokenRules.write(page, brokenRules(audit));
     if (parts.contains(Part.MAP)) {
-      MapSection.write(page, StackMap.svg(task, plan, fingerprint, paper.lying()));
+      MapSection.write(
+          page,
+          StackMap.sheets(task, plan, fingerprint, paper),
+          StackMap.narrow(task, plan, fingerprint));
     }
     Cautions.write(page, task.site().machine());
     if (parts.contains(Part.SET_OUT)) {

@@ -20,28 +20,38 @@ final class PageStyle {
 
   /** What a style sheet must be told in millimetres: the page, its map, signs that fill it. */
   private static String printedOn(PaperSize paper) {
-    Paper map = paper.lying();
-    String side = Numbers.of(PaperSize.MARGIN_MM) + "mm ";
-    String foot = Numbers.of(PaperSize.FOOT_MM) + "mm ";
+    String margins =
+        Numbers.of(PaperSize.MARGIN_MM)
+            + "mm "
+            + Numbers.of(PaperSize.MARGIN_MM)
+            + "mm "
+            + Numbers.of(PaperSize.FOOT_MM)
+            + "mm";
+    String foot = Numbers.of(PaperSize.FOOT_MM) + "mm";
     double insideMm = paper.heightMm() - 10 - PaperSize.FOOT_MM;
-    return "@page { size: "
-        + millimetres(paper.widthMm(), paper.heightMm())
-        + "; margin: 10mm 9mm "
-        + foot
-        + "; }\n@page map { size: "
-        + millimetres(paper.heightMm(), paper.widthMm())
-        + "; margin: "
-        + side
-        + side
-        + foot
-        + side
-        + "; }\n@media print { .sheet svg, #whole:checked ~ .sheet svg { width: "
+    return pages("@page", paper.widthMm(), paper.heightMm(), "10mm 9mm " + foot)
+        + pages("@page map", paper.heightMm(), paper.widthMm(), margins)
+        + pages("@page map-standing", paper.widthMm(), paper.heightMm(), margins)
+        + "@media print { "
+        + drawn(".lying", paper.lying())
+        + drawn(".standing", paper.standing())
+        + ".placard, .stack-sign { min-height: "
+        + Numbers.of(insideMm - 2)
+        + "mm; } }\n";
+  }
+
+  private static String pages(String which, double widthMm, double heightMm, String margins) {
+    return which + " { size: " + millimetres(widthMm, heightMm) + "; margin: " + margins + "; }\n";
+  }
+
+  /** The same millimetres that stand in the drawing: a map must measure right. */
+  private static String drawn(String which, Paper map) {
+    return which
+        + " > svg { width: "
         + Numbers.of(map.widthMm())
         + "mm; height: "
         + Numbers.of(map.heightMm())
-        + "mm; }\n.placard, .stack-sign { min-height: "
-        + Numbers.of(insideMm - 2)
-        + "mm; } }\n";
+        + "mm; }\n";
   }
 
   /** A size as style sheets write it. */

@@ -57,6 +57,11 @@ public enum PaperSize {
     return new Paper(heightMm - 2 * MARGIN_MM, widthMm - MARGIN_MM - FOOT_MM);
   }
 
+  /** The room for a drawing on this paper standing, inside the margins. */
+  public Paper standing() {
+    return new Paper(widthMm - 2 * MARGIN_MM, heightMm - MARGIN_MM - FOOT_MM);
+  }
+
   /** The paper tags are cut from: a larger sheet is halved, because tags keep their size. */
   public PaperSize forTags() {
     return switch (this) {

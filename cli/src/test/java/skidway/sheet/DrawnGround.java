@@ -2,6 +2,7 @@ package skidway.sheet;
 
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -79,9 +80,7 @@ final class DrawnGround {
 
   private static Shape shape(Element e) {
     return switch (e.getTagName()) {
-      case "rect" ->
-          new Rectangle2D.Double(
-              number(e, "x"), number(e, "y"), number(e, "width"), number(e, "height"));
+      case "rect" -> window(e);
       case "circle" -> {
         double r = number(e, "r");
         yield new Ellipse2D.Double(number(e, "cx") - r, number(e, "cy") - r, 2 * r, 2 * r);
@@ -89,6 +88,11 @@ final class DrawnGround {
       case "polygon" -> polygon(e.getAttribute("points"));
       default -> null;
     };
+  }
+
+  private static Rectangle2D window(Element e) {
+    return new Rectangle2D.Double(
+        number(e, "x"), number(e, "y"), number(e, "width"), number(e, "height"));
   }
 
   private static Shape polygon(String points) {
@@ -122,6 +126,11 @@ final class DrawnGround {
         }
       }
       out = turn.createTransformedShape(out);
+      if (e.getTagName().equals("svg") && !e.getAttribute("overflow").isEmpty()) {
+        Area seen = new Area(out);
+        seen.intersect(new Area(window(e)));
+        out = seen;
+      }
     }
     return out;
   }
