@@ -1,0 +1,41 @@
+package skidway.paper;
+
+import java.util.stream.Collectors;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** Adds to a page what a PDF needs beyond it. */
+final class PdfPage {
+  private PdfPage() {}
+
+  /** The fonts the page is set in, and what it is about, which programs that read aloud ask for. */
+  static void complete(Document page, FontShelf shelf) {
+    String names =
+        shelf.families().stream().map(f -> "'" + f.name() + "'").collect(Collectors.joining(", "));
+    Element style = page.createElement("style");
+    style.setTextContent("* { font-family: " + names + "; }");
+    Element about = page.createElement("meta");
+    about.setAttribute("name", "subject");
+    about.setAttribute("content", page.getElementsByTagName("title").item(0).getTextContent());
+    Element head = (Element) page.getElementsByTagName("head").item(0);
+    head.appendChild(style);
+    head.appendChild(about);
+    NodeList drawings = page.getElementsByTagName("svg");
+    for (int i = 0; i < drawings.getLength(); i++) {
+      Element drawing = (Element) drawings.item(i);
+      drawing.setAttribute("alt", words(drawing));
+    }
+  }
+
+  /** What a drawing is, for those who do not see it: its own words, else the letters in it. */
+  private static String words(Element drawing) {
+    if (drawing.hasAttribute("aria-label")) {
+      return drawing.getAttribute("aria-label");
+    }
+    NodeList titles = drawing.getElementsByTagName("title");
+    String words =
+        titles.getLength() > 0 ? titles.item(0).getTextContent() : drawing.getTextContent();
+    return words.isBlank() ? "drawing" : words.strip();
+  }
+}
