@@ -48,7 +48,8 @@ record SvgLook(Map<String, String> told) {
           "d",
           "points",
           "transform",
-          "viewBox");
+          "viewBox",
+          "overflow");
 
   /** What changes nothing on paper; one font and smooth edges are all there is. */
   private static final Set<String> SILENT =

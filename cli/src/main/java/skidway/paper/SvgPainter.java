@@ -9,6 +9,8 @@ import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.io.IOException;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 import org.apache.pdfbox.util.Matrix;
@@ -41,12 +43,36 @@ final class SvgPainter {
     }
     switch (element.getTagName()) {
       case "g" -> children(element, look);
+      case "svg" -> window(element, look);
       case "text" ->
           new SvgText(out, letters, look).paint(element, at(element, "x"), at(element, "y"));
       case "line", "polyline" -> paint(outline(element), look, false);
       default -> paint(outline(element), look, true);
     }
     out.restoreGraphicsState();
+  }
+
+  /** A part of a drawing with nothing of it beyond its edge; its units are those around it. */
+  private void window(Element element, SvgLook look) throws IOException {
+    double x = at(element, "x");
+    double y = at(element, "y");
+    double width = at(element, "width");
+    double height = at(element, "height");
+    String own =
+        Stream.of("x", "y", "width", "height")
+            .map(element::getAttribute)
+            .collect(Collectors.joining(" "));
+    if (!element.getAttribute("viewBox").equals(own)) {
+      throw new IllegalArgumentException(
+          "A drawing within a drawing keeps its units: its viewBox must be \""
+              + own
+              + "\", found \""
+              + element.getAttribute("viewBox")
+              + "\".");
+    }
+    out.addRect((float) x, (float) y, (float) width, (float) height);
+    out.clip();
+    children(element, look);
   }
 
   private static Shape outline(Element e) {

@@ -23,6 +23,7 @@ record MapLayout(
   private static final double NARROW = 2 * Panel.COLUMN + Panel.GUTTER;
 
   private static final double TALLEST_NARROW = 150;
+  private static final double LEAST_NARROW = 70;
   private static final double GAP = 4;
   private static final double MOST = 0.5;
 
@@ -86,7 +87,7 @@ record MapLayout(
   static MapLayout narrow(MapView view, Set<String> untold) {
     Extent extent = view.extent();
     Scale scale = Scale.filling(extent.widthM(), extent.heightM(), NARROW, TALLEST_NARROW);
-    Box map = Box.at(0, 0, NARROW, scale.mm(extent.heightM()));
+    Box map = Box.at(0, 0, NARROW, Math.max(LEAST_NARROW, scale.mm(extent.heightM())));
     Frame frame = new Frame(scale, extent.middle(), map);
     MapView seen = view.within(frame.window());
     MapPanel all = MapPanel.of(seen, scale, untold);

@@ -43,8 +43,8 @@ public final class TagPage {
 
   private String html(List<Tag> tags, List<String> broken, Optional<TagChanges> changes) {
     page.open("html", "lang", "en").line().open("head").empty("meta", "charset", "utf-8");
-    // As wide as the paper: a telephone shows the whole sheet, to be enlarged by hand.
-    page.empty("meta", "name", "viewport", "content", "width=840");
+    // As wide as a tag: a telephone shows one below the other, each as wide as its screen.
+    page.empty("meta", "name", "viewport", "content", "width=" + tagPixels());
     page.leaf("title", "Tags. " + head.words());
     page.open("style").verbatim(PageStyle.tags()).verbatim(paper()).close().close().line();
     page.open("body").line();
@@ -114,6 +114,14 @@ public final class TagPage {
         + Numbers.of(sheet.tagWidthMm())
         + "mm; padding: "
         + Numbers.of(TagSheet.PADDING_MM)
-        + "mm; }\n";
+        + "mm; }\n@media screen and (max-width: 760px) {"
+        + " .sheet { width: auto; height: auto; padding: 0; justify-content: center; outline: 0; }"
+        + " .cuts { display: none; }"
+        + " .tag { margin: 0 0 6mm; border: .5mm solid #000; } }\n";
+  }
+
+  /** A tag with its edge, in the pixels of style sheets, 96 to the inch. */
+  private int tagPixels() {
+    return (int) Math.ceil(sheet.tagWidthMm() / 25.4 * 96) + 8;
   }
 }
