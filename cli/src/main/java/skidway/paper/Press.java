@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.zip.CRC32;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 
@@ -63,6 +64,7 @@ public final class Press {
       lay(page, document, letters);
       Copies.make(document, copies, new FootPainter(document, letters, foot));
       document.setDocumentId(number(html + foot));
+      document.getDocumentInformation().getCOSObject().removeItem(COSName.CREATION_DATE);
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       int pages = document.getNumberOfPages();
       document.save(bytes);

@@ -18,12 +18,18 @@ final class PageStyle {
     return read("packet.css");
   }
 
-  /** What a style sheet must be told in millimetres: the page, its map, signs that fill it. */
+  /** Of the packet put into a PDF: the same look by the means of CSS 2.1, without a screen. */
+  static String packetInPdf(PaperSize paper) {
+    return read("packet-pdf.css") + pages(paper) + mapAndSigns(paper) + StackSigns.sizes();
+  }
+
   private static String printedOn(PaperSize paper) {
-    Paper map = paper.lying();
+    return pages(paper) + "@media print {\n" + mapAndSigns(paper) + StackSigns.sizes() + "}\n";
+  }
+
+  private static String pages(PaperSize paper) {
     String side = Numbers.of(PaperSize.MARGIN_MM) + "mm ";
     String foot = Numbers.of(PaperSize.FOOT_MM) + "mm ";
-    double insideMm = paper.heightMm() - 10 - PaperSize.FOOT_MM;
     return "@page { size: "
         + millimetres(paper.widthMm(), paper.heightMm())
         + "; margin: 10mm 9mm "
@@ -35,13 +41,20 @@ final class PageStyle {
         + side
         + foot
         + side
-        + "; }\n@media print { .sheet svg, #whole:checked ~ .sheet svg { width: "
+        + "; }\n";
+  }
+
+  /** What fills a page is told how large that is. */
+  private static String mapAndSigns(PaperSize paper) {
+    Paper map = paper.lying();
+    double insideMm = paper.heightMm() - 10 - PaperSize.FOOT_MM;
+    return ".sheet svg { width: "
         + Numbers.of(map.widthMm())
         + "mm; height: "
         + Numbers.of(map.heightMm())
         + "mm; }\n.placard, .stack-sign { min-height: "
         + Numbers.of(insideMm - 2)
-        + "mm; } }\n";
+        + "mm; }\n";
   }
 
   /** A size as style sheets write it. */
@@ -52,6 +65,10 @@ final class PageStyle {
   /** Of the tags, which are cut from paper of a fixed size and share nothing with the packet. */
   static String tags() {
     return read("tags.css");
+  }
+
+  static String tagsInPdf() {
+    return read("tags-pdf.css");
   }
 
   private static String read(String name) {
