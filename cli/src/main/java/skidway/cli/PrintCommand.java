@@ -89,9 +89,7 @@ final class PrintCommand implements Callable<Integer> {
       String packet = Packet.html(task, plan, fingerprint, audit, parts, size);
       String name = "packet-" + stem + only.suffix();
       screen.result("%s: %s", only.words(), OutFiles.write(out, name + ".html", packet));
-      Foot foot =
-          new Foot(
-              Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
+      Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
       pdf.write(
           "The same",
           name + ".pdf",

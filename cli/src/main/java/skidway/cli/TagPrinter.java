@@ -35,8 +35,7 @@ final class TagPrinter {
 
   void writeAll(List<String> broken) {
     Task task = chosen.job().task();
-    String page =
-        TagPage.html(task, chosen.plan(), fingerprint(), broken, sheet);
+    String page = TagPage.html(task, chosen.plan(), fingerprint(), broken, sheet);
     screen.result("Tags: %s", write("tags.html", page));
     Foot foot = foot();
     pdf.write(

@@ -63,6 +63,7 @@ public final class Press {
       Letters letters = new Letters(document, shelf);
       lay(page, document, letters);
       Copies.make(document, copies, new FootPainter(document, letters, foot));
+      letters.laidOut();
       document.setDocumentId(number(html + foot));
       document.getDocumentInformation().getCOSObject().removeItem(COSName.CREATION_DATE);
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -2,8 +2,8 @@ package skidway.paper;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Arc2D;
-import java.awt.geom.Point2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 
 /**
  * A part of an ellipse between two points, as paths of drawings tell it. Source: SVG 1.1, F.6.5

@@ -118,7 +118,9 @@ public final class Packet {
     return new RunningHead(plan.jobName(), plan.revision(), fingerprint).words();
   }
 
-  /** What the figures on a page do not replace, in one line; first of all whether it may be used. */
+  /**
+   * What the figures on a page do not replace, in one line; first of all whether it may be used.
+   */
   public static String caution(List<String> broken) {
     return broken.isEmpty() ? TagLines.DEFERS : TagLines.BROKEN;
   }
