@@ -4,7 +4,15 @@ package skidway.paper;
 public final class BadFont extends RuntimeException {
   private static final long serialVersionUID = 1;
 
+  private final String sentence;
+
   BadFont(String message) {
     super(message);
+    this.sentence = message;
+  }
+
+  /** What is wrong and a way out. */
+  public String sentence() {
+    return sentence;
   }
 }

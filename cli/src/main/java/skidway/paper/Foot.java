@@ -5,7 +5,6 @@ package skidway.paper;
  *
  * @param words which job, revision and plan this is
  * @param caution what the figures do not replace; may be empty, then the foot is one line
- * @param marginMm free below the page's content
  * @param sidesMm free at both sides
  */
-public record Foot(String words, String caution, double marginMm, double sidesMm) {}
+public record Foot(String words, String caution, double sidesMm) {}

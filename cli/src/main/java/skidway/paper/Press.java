@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.zip.CRC32;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 
@@ -62,7 +63,9 @@ public final class Press {
       Letters letters = new Letters(document, shelf);
       lay(page, document, letters);
       Copies.make(document, copies, new FootPainter(document, letters, foot));
+      letters.laidOut();
       document.setDocumentId(number(html + foot));
+      document.getDocumentInformation().getCOSObject().removeItem(COSName.CREATION_DATE);
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       int pages = document.getNumberOfPages();
       document.save(bytes);

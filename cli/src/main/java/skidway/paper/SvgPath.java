@@ -25,7 +25,7 @@ final class SvgPath {
   /**
    * The outline a path describes.
    *
-   * @throws IllegalArgumentException if it has other parts than lines and curves
+   * @throws IllegalArgumentException if it has other parts than lines, arcs and curves
    */
   static Path2D.Double of(String d) {
     SvgPath reader = new SvgPath(d);
@@ -74,6 +74,13 @@ final class SvgPath {
         double by = fromY + number();
         move(fromX + number(), fromY + number());
         path.curveTo(ax, ay, bx, by, x, y);
+      }
+      case 'A' -> {
+        SvgArc arc = new SvgArc(number(), number(), number(), number() != 0, number() != 0);
+        double x0 = x;
+        double y0 = y;
+        move(fromX + number(), fromY + number());
+        arc.add(path, x0, y0, x, y);
       }
       case 'Z' -> {
         path.closePath();

@@ -4,6 +4,7 @@ import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.extend.SVGDrawer.SVGImage;
 import com.openhtmltopdf.pdfboxout.PdfBoxOutputDevice;
 import com.openhtmltopdf.render.RenderingContext;
+import java.awt.Rectangle;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -44,13 +45,11 @@ final class SvgPicture implements SVGImage {
   @Override
   public void drawSVG(OutputDevice device, RenderingContext context, double x, double y) {
     PdfBoxOutputDevice page = (PdfBoxOutputDevice) device;
-    float dotsPerPoint = page.getDotsPerPoint();
-    float high = (float) (size.high() / dotsPerPoint);
-    float left = page.getDeviceLength((float) x);
-    float below = page.getPage().getMediaBox().getHeight();
-    float foot = below - page.getDeviceLength((float) y) - high;
+    Rectangle place =
+        new Rectangle(
+            (int) Math.round(x), (int) Math.round(y), getIntrinsicWidth(), getIntrinsicHeight());
     try {
-      page.getCurrentPage().placeXForm(left, foot, form(dotsPerPoint));
+      page.drawPdfAsImage(form(page.getDotsPerPoint()), place, place.width, place.height);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -9,6 +9,9 @@ import org.w3c.dom.Element;
  * @param high in the page's dots
  */
 record SvgSize(double wide, double high, double x0, double y0, double across, double down) {
+  /** Where a drawing's viewBox is kept. */
+  static final String VIEW = "data-view-box";
+
   private static final double PIXELS_PER_MM = 96 / 25.4;
 
   /**
@@ -17,7 +20,7 @@ record SvgSize(double wide, double high, double x0, double y0, double across, do
    * @param wide from the style sheet, in dots; negative where it says nothing
    */
   static SvgSize of(Element svg, double wide, double high, double dotsPerPixel) {
-    String[] view = svg.getAttribute("viewBox").trim().split("\\s+", -1);
+    String[] view = svg.getAttribute(VIEW).trim().split("\\s+", -1);
     if (view.length != 4) {
       throw new IllegalArgumentException("A drawing needs a viewBox of four numbers.");
     }
