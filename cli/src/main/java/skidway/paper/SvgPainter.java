@@ -62,12 +62,12 @@ final class SvgPainter {
         Stream.of("x", "y", "width", "height")
             .map(element::getAttribute)
             .collect(Collectors.joining(" "));
-    if (!element.getAttribute("viewBox").equals(own)) {
+    if (!element.getAttribute(SvgSize.VIEW).equals(own)) {
       throw new IllegalArgumentException(
           "A drawing within a drawing keeps its units: its viewBox must be \""
               + own
               + "\", found \""
-              + element.getAttribute("viewBox")
+              + element.getAttribute(SvgSize.VIEW)
               + "\".");
     }
     out.addRect((float) x, (float) y, (float) width, (float) height);

@@ -131,10 +131,7 @@ public final class TagPage {
         + Numbers.of(sheet.tagWidthMm())
         + "mm; padding: "
         + Numbers.of(TagSheet.PADDING_MM)
-        + "mm; }\n@media screen and (max-width: 760px) {"
-        + " .sheet { width: auto; height: auto; padding: 0; justify-content: center; outline: 0; }"
-        + " .cuts { display: none; }"
-        + " .tag { margin: 0 0 6mm; border: .5mm solid #000; } }\n";
+        + "mm; }\n";
   }
 
   /** A tag with its edge, in the pixels of style sheets, 96 to the inch. */

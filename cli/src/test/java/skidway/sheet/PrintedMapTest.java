@@ -48,7 +48,7 @@ class PrintedMapTest {
     page.open("body").open("main");
     MapSection.write(page, List.of(sheet), List.of());
     String html = page.close().close().close().done();
-    Foot foot = new Foot("map", "", PaperSize.FOOT_MM, PaperSize.MARGIN_MM);
+    Foot foot = new Foot("map", "", PaperSize.FOOT_MM);
     byte[] pdf = Press.with(Optional.empty()).press(html, foot, 1).bytes();
     try (PDDocument document = Loader.loadPDF(pdf)) {
       return new PDFRenderer(document).renderImageWithDPI(0, (float) DPI, ImageType.GRAY);
