@@ -14,10 +14,11 @@ import skidway.audit.Audit;
 import skidway.audit.AuditReport;
 import skidway.job.OutFiles;
 import skidway.job.PlanFiles;
+import skidway.paper.Foot;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.sheet.Packet;
-import skidway.sheet.Paper;
+import skidway.sheet.PaperSize;
 import skidway.sheet.Part;
 import skidway.sheet.StackMap;
 
@@ -28,7 +29,8 @@ import skidway.sheet.StackMap;
     name = "print",
     description = {
       "Writes stack map, set-out, unloading sheet, shopping list, pull list, signs and placards as",
-      "one page, and the pull list as a table for spreadsheets (out/pull.csv).",
+      "one page, for a browser and as a PDF to be printed, and the pull list as a table for",
+      "spreadsheets (out/pull.csv).",
       "Tags for both ends of every bundle are a page of their own. Of the newest plan, or",
       "of the one named, into the job's out folder. The pages need no network and open on",
       "a phone."
@@ -46,23 +48,29 @@ final class PrintCommand implements Callable<Integer> {
 
   @Mixin private PartOptions only = new PartOptions();
 
+  @Mixin private PaperOptions paper = new PaperOptions();
+
   PrintCommand(Screen screen) {
     this.screen = screen;
   }
 
   @Override
   public Integer call() {
-    return print(screen, ChosenPlan.of(screen, folder, file), tags, only);
+    return print(screen, ChosenPlan.of(screen, folder, file), tags, only, paper);
   }
 
   static int print(Screen screen, Path folder) {
-    return print(screen, ChosenPlan.of(screen, folder, null), new TagOptions(), new PartOptions());
+    ChosenPlan newest = ChosenPlan.of(screen, folder, null);
+    return print(screen, newest, new TagOptions(), new PartOptions(), new PaperOptions());
   }
 
-  private static int print(Screen screen, ChosenPlan chosen, TagOptions options, PartOptions only) {
+  private static int print(
+      Screen screen, ChosenPlan chosen, TagOptions options, PartOptions only, PaperOptions paper) {
     Set<Part> parts = only.parts();
-    TagPrinter tags = new TagPrinter(screen, chosen, options);
     Task task = chosen.task();
+    PaperSize size = paper.size(task.figures().units());
+    PdfPrinter pdf = new PdfPrinter(screen, chosen.job().folder(), paper);
+    TagPrinter tags = new TagPrinter(screen, chosen, options, size, pdf);
     Plan plan = chosen.plan();
     String fingerprint = PlanFiles.fingerprint(chosen.file());
     AuditReport audit = Audit.of(task, plan);
@@ -74,13 +82,19 @@ final class PrintCommand implements Callable<Integer> {
     String stem = chosen.file().getFileName().toString().replaceFirst("\\.json$", "");
     Path out = chosen.job().folder();
     if (parts.contains(Part.MAP)) {
-      String map = StackMap.svg(task, plan, fingerprint, Paper.LYING);
+      String map = StackMap.sheets(task, plan, fingerprint, size).get(0).svg();
       screen.result("Map alone: %s", OutFiles.write(out, "map-" + stem + ".svg", map));
     }
     if (!parts.equals(EnumSet.of(Part.TAGS))) {
-      String packet = Packet.html(task, plan, fingerprint, audit, parts);
-      String name = "packet-" + stem + only.suffix() + ".html";
-      screen.result("%s: %s", only.words(), OutFiles.write(out, name, packet));
+      String packet = Packet.html(task, plan, fingerprint, audit, parts, size);
+      String name = "packet-" + stem + only.suffix();
+      screen.result("%s: %s", only.words(), OutFiles.write(out, name + ".html", packet));
+      Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
+      pdf.write(
+          "The same",
+          name + ".pdf",
+          () -> Packet.forPdf(task, plan, fingerprint, audit, parts, size),
+          foot);
     }
     if (parts.contains(Part.PULL)) {
       String pulls = PullCsv.text(task, plan, fingerprint);

@@ -17,6 +17,7 @@ final class Codes {
   private final List<Plate> plates = new ArrayList<>();
   private final List<Leader> leaders = new ArrayList<>();
   private final Set<String> onSpot = new TreeSet<>();
+  private final List<String> untold = new ArrayList<>();
 
   Codes(Frame frame, Labels labels) {
     this.frame = frame;
@@ -35,25 +36,32 @@ final class Codes {
         });
   }
 
-  /** For a spot whose code is not on it and that has no card to tell it. */
+  /** For a spot whose code is not on it. */
   void placeBeside(Spot spot, boolean waiting) {
     if (onSpot.contains(spot.id())) {
       return;
     }
-    Box thing = Box.of(frame.at(spot.footprint().outline()));
+    List<PagePoint> corners = frame.at(spot.footprint().outline());
+    Box thing = Box.of(corners);
     String shown = Lettering.shortened(spot.id(), MOST_CHARACTERS);
     Plate rough = new Plate(shown, thing.centre(), BESIDE_SIZE, 0, waiting);
     Box size = rough.box();
     labels
         .place(Candidates.around(thing, size.width(), size.height()))
-        .ifPresent(
+        .ifPresentOrElse(
             box -> {
               plates.add(new Plate(shown, box.centre(), BESIDE_SIZE, 0, waiting));
-              PagePoint from = thing.nearest(box.centre());
+              PagePoint from = Rim.nearest(corners, box.centre());
               Leader leader = new Leader(from, box.nearest(from));
               leaders.add(leader);
               labels.block(leader.boxes());
-            });
+            },
+            () -> untold.add(shown));
+  }
+
+  /** Codes that found no room. */
+  List<String> untold() {
+    return untold;
   }
 
   void draw(Drawing drawing) {

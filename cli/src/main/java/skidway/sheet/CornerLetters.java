@@ -8,12 +8,13 @@ import java.util.Optional;
 final class CornerLetters {
   static final double RING = 0.85;
 
-  private static final Type TYPE = Type.bold(2.7).centred();
+  private static final Type TYPE = Type.bold(3).centred();
 
   private record Tab(String text, Box box, PagePoint corner) {}
 
   private final List<PagePoint> corners = new ArrayList<>();
   private final List<Tab> tabs = new ArrayList<>();
+  private final List<String> untold = new ArrayList<>();
 
   static CornerLetters place(List<Reference> references, Frame frame, Labels labels) {
     CornerLetters letters = new CornerLetters();
@@ -23,10 +24,17 @@ final class CornerLetters {
       Box ring = Box.around(at, 2 * RING, 2 * RING);
       double width = TYPE.widthMm(reference.name()) + 1.4;
       Optional<Box> box = labels.place(Candidates.around(ring, width, TYPE.sizeMm() * 1.25));
-      box.ifPresent(b -> letters.tabs.add(new Tab(reference.name(), b, at)));
+      box.ifPresentOrElse(
+          b -> letters.tabs.add(new Tab(reference.name(), b, at)),
+          () -> letters.untold.add("corner " + reference.name()));
       labels.block(ring);
     }
     return letters;
+  }
+
+  /** What found no room. */
+  List<String> untold() {
+    return untold;
   }
 
   void draw(Drawing drawing) {

@@ -40,6 +40,35 @@ final class Drawing {
     return this;
   }
 
+  /** Opens a part of which nothing is seen beyond a box; millimetres stay what they are. */
+  Drawing openWindow(String part, Box box) {
+    String seen =
+        Numbers.of(box.x0())
+            + " "
+            + Numbers.of(box.y0())
+            + " "
+            + Numbers.of(box.width())
+            + " "
+            + Numbers.of(box.height());
+    out.open(
+        "svg",
+        "class",
+        part,
+        "x",
+        box.x0(),
+        "y",
+        box.y0(),
+        "width",
+        box.width(),
+        "height",
+        box.height(),
+        "viewBox",
+        seen,
+        "overflow",
+        "hidden");
+    return this;
+  }
+
   Drawing close() {
     out.close().line();
     return this;

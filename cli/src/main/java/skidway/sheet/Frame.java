@@ -25,6 +25,17 @@ record Frame(Scale scale, Point middle, Box area) {
     return points.stream().map(this::at).toList();
   }
 
+  /** The part of the site that the area shows. */
+  Extent window() {
+    double halfWidthM = area.width() / 2 / scale.mm(1);
+    double halfHeightM = area.height() / 2 / scale.mm(1);
+    return new Extent(
+        middle.x() - halfWidthM,
+        middle.y() - halfHeightM,
+        middle.x() + halfWidthM,
+        middle.y() + halfHeightM);
+  }
+
   double mm(double metres) {
     return scale.mm(metres);
   }

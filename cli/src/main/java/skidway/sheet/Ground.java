@@ -11,6 +11,9 @@ import skidway.site.Yard;
 
 /** Draws the ground: boundary, yards, lanes and what is kept clear. */
 final class Ground {
+  /** The edge of a keep-clear's margin, mm; it must show where the ground's colour does not. */
+  private static final double RIM = 0.25;
+
   private Ground() {}
 
   static void draw(Drawing drawing, Task task, Frame frame) {
@@ -58,16 +61,10 @@ final class Ground {
     List<PagePoint> corners = frame.at(area.outline());
     double marginM = area.excavation() ? ExcavationSetback.metres(area, settings) : area.marginM();
     drawing.open("keep-clear").hint(area.id() + ": " + area.reason());
-    drawing.polygon(
-        corners,
-        "fill",
-        "none",
-        "stroke",
-        Palette.KEEP_CLEAR_MARGIN,
-        "stroke-width",
-        2 * frame.mm(marginM),
-        "stroke-linejoin",
-        "round");
+    if (marginM > 0) {
+      round(drawing, corners, Palette.KEEP_CLEAR, 2 * frame.mm(marginM) + RIM);
+      round(drawing, corners, Palette.KEEP_CLEAR_MARGIN, 2 * frame.mm(marginM) - RIM);
+    }
     if (area.excavation()) {
       Excavation.drawHole(drawing, corners);
     } else {
@@ -76,5 +73,20 @@ final class Ground {
       Hatch.KEEP_CLEAR.draw(drawing, corners);
     }
     drawing.close();
+  }
+
+  /** The polygon and all within half this width of its edge. */
+  private static void round(
+      Drawing drawing, List<PagePoint> corners, String colour, double widthMm) {
+    drawing.polygon(
+        corners,
+        "fill",
+        "none",
+        "stroke",
+        colour,
+        "stroke-width",
+        Math.max(0, widthMm),
+        "stroke-linejoin",
+        "round");
   }
 }

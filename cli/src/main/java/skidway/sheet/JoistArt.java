@@ -8,7 +8,7 @@ import skidway.site.Point;
 /** Draws the joists of a deck and what they lie on, faintly: they are a ground to read on. */
 final class JoistArt {
   /** Nearer to each other on paper, joists would run together. */
-  private static final double LEAST_MM = 1.2;
+  private static final double LEAST_MM = 1.6;
 
   private JoistArt() {}
 
@@ -24,7 +24,7 @@ final class JoistArt {
     PagePoint first = frame.at(joists.first());
     String path = Scanlines.through(first, polygon, alongDeg, step * spacingMm);
     if (!path.isEmpty()) {
-      drawing.path(path, "stroke", Palette.JOIST, "stroke-width", "0.2");
+      drawing.path(path, "stroke", Palette.JOIST, "stroke-width", "0.12");
     }
     for (Point support : joists.supports()) {
       String bearing = Scanlines.through(frame.at(support), polygon, alongDeg + 90, 1e4);

@@ -2,10 +2,7 @@ package skidway.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import skidway.plan.Task;
 import skidway.site.KeepClear;
-import skidway.site.OverheadLine;
-import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Starter;
 import skidway.site.WallOpening;
@@ -15,10 +12,13 @@ import skidway.timber.Load;
 final class Legend {
   private Legend() {}
 
-  static List<PanelItem> of(Task task, List<StackView> stacks, boolean waiting) {
+  static List<PanelItem> of(MapView view) {
     List<PanelItem> all = new ArrayList<>();
-    if (stacks.stream().anyMatch(s -> !s.tiers().isEmpty())) {
-      stacks(task, all);
+    List<StackView> stacks = view.stacks();
+    loads(view, all);
+    if (view.zone().isPresent() && !stacks.isEmpty()) {
+      all.add(
+          LegendEntry.of("stack from the side, tier 1 lowest; weighs at most", LegendSigns::card));
     }
     if (!stacks.isEmpty()) {
       all.add(LegendEntry.of("spot's code, on the stack", LegendSigns::stack));
@@ -27,28 +27,36 @@ final class Legend {
     if (stacks.stream().anyMatch(StackView::rack)) {
       all.add(LegendEntry.of("rack: short pieces on end", LegendSigns::rack));
     }
-    if (waiting) {
+    if (!view.waiting().isEmpty()) {
       all.add(LegendEntry.of("set down here for now, then lifted on", LegendSigns::waiting));
     }
-    site(task.site(), all);
+    site(view, all);
+    if (!view.corners().isEmpty()) {
+      all.add(LegendEntry.of("corner to tape from, see set-out", LegendSigns::tapeCorner));
+    }
+    if (!view.besides().isEmpty()) {
+      all.add(LegendEntry.of("edge of another deck, yard, stack", LegendSigns::besides));
+    }
     return all;
   }
 
-  private static void stacks(Task task, List<PanelItem> all) {
-    List<Load> loads = task.delivery().loads();
+  private static void loads(MapView view, List<PanelItem> all) {
+    List<Load> loads = view.task().delivery().loads();
     for (int i = 0; i < loads.size(); i++) {
       int turn = i + 1;
-      all.add(
-          LegendEntry.of(
-              LoadNames.of(loads.get(i)) + ", comes " + Moments.shortly(loads.get(i).arrival()),
-              (drawing, box) -> Swatch.draw(drawing, turn, box)));
+      if (view.stacks().stream()
+          .anyMatch(s -> s.tiers().stream().anyMatch(t -> t.loadTurn() == turn))) {
+        String words = LoadNames.of(loads.get(i)) + ", comes ";
+        all.add(
+            LegendEntry.of(
+                words + Moments.shortly(loads.get(i).arrival()),
+                (drawing, box) -> Swatch.draw(drawing, turn, box)));
+      }
     }
-    all.add(
-        LegendEntry.of(
-            "card: bundles from the side, highest on top; weighs at most", LegendSigns::card));
   }
 
-  private static void site(Site site, List<PanelItem> all) {
+  private static void site(MapView view, List<PanelItem> all) {
+    Site site = view.task().site();
     List<WallOpening> openings = site.walls().stream().flatMap(w -> w.openings().stream()).toList();
     if (site.walls().stream().anyMatch(w -> w.starter() == Starter.FULL)) {
       all.add(LegendEntry.of("wall, starts with a full course", LegendSigns::fullWall));
@@ -69,13 +77,13 @@ final class Legend {
       all.add(LegendEntry.of("keep clear, with its margin", LegendSigns::keepClear));
     }
     if (site.keepClears().stream().anyMatch(KeepClear::excavation)) {
-      all.add(LegendEntry.of("excavation: no load beside it", LegendSigns::excavation));
+      all.add(LegendEntry.of("excavation: no load beside", LegendSigns::excavation));
     }
-    if (site.overheadLines().stream().anyMatch(line -> isDrawn(line, site))) {
+    if (site.overheadLines().stream().anyMatch(view::shows)) {
       all.add(LegendEntry.of("overhead line: keep clear, loads too", LegendSigns::overheadLine));
     }
     site.overheadLines().stream()
-        .filter(line -> !isDrawn(line, site))
+        .filter(line -> !view.shows(line))
         .map(line -> "overhead line " + line.id() + ", beyond the edge of this drawing")
         .forEach(words -> all.add(LegendEntry.of(words, LegendSigns::overheadLine)));
     if (!site.lanes().isEmpty()) {
@@ -90,15 +98,8 @@ final class Legend {
     if (site.decks().stream().anyMatch(d -> d.joists().isPresent())) {
       all.add(LegendEntry.of("joists and what they lie on", LegendSigns::joists));
     }
-    all.add(LegendEntry.of("machine stands here", LegendSigns::machine));
-  }
-
-  private static boolean isDrawn(OverheadLine line, Site site) {
-    Box bounds = Box.of(site.boundary().corners().stream().map(Legend::unscaled).toList());
-    return !Clip.line(unscaled(line.from()), unscaled(line.to()), bounds).isEmpty();
-  }
-
-  private static PagePoint unscaled(Point point) {
-    return new PagePoint(point.x(), point.y());
+    if (!view.machineStands().isEmpty()) {
+      all.add(LegendEntry.of("machine stands here", LegendSigns::machine));
+    }
   }
 }

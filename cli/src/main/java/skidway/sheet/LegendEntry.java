@@ -10,12 +10,12 @@ record LegendEntry(Symbol symbol, List<String> lines) implements PanelItem {
   }
 
   private static final double SYMBOL = 9;
-  private static final Type TYPE = Type.plain(2.6);
-  private static final int MOST_CHARACTERS = 31;
-  private static final double LINE = 3.2;
+  private static final Type TYPE = Type.plain(3);
+  private static final double TEXT = SYMBOL + 1.4;
+  private static final double LINE = 3.6;
 
   static LegendEntry of(String meaning, Symbol symbol) {
-    return new LegendEntry(symbol, Lettering.wrapped(meaning, MOST_CHARACTERS));
+    return new LegendEntry(symbol, Lettering.wrapped(meaning, TYPE, Panel.COLUMN - TEXT));
   }
 
   @Override
@@ -30,7 +30,7 @@ record LegendEntry(Symbol symbol, List<String> lines) implements PanelItem {
     symbol.draw(drawing, Box.around(new PagePoint(at.x() + SYMBOL / 2, middle), SYMBOL - 0.6, 3.6));
     double y = middle - LINE * (lines.size() - 1) / 2;
     for (String line : lines) {
-      drawing.text(line, new PagePoint(at.x() + SYMBOL + 1.4, y), TYPE);
+      drawing.text(line, new PagePoint(at.x() + TEXT, y), TYPE);
       y += LINE;
     }
     drawing.close();

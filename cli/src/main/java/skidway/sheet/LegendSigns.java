@@ -85,15 +85,26 @@ final class LegendSigns {
   }
 
   static void keepClear(Drawing drawing, Box box) {
-    drawing.rect(box, "fill", Palette.KEEP_CLEAR_MARGIN);
+    margin(drawing, box);
     Box core = box.grown(-0.7);
     drawing.rect(core, "fill", Palette.PAPER, "stroke", Palette.KEEP_CLEAR, "stroke-width", "0.45");
     Hatch.KEEP_CLEAR.draw(drawing, core.corners());
   }
 
   static void excavation(Drawing drawing, Box box) {
-    drawing.rect(box, "fill", Palette.KEEP_CLEAR_MARGIN);
+    margin(drawing, box);
     Excavation.drawHole(drawing, box.grown(-0.7).corners());
+  }
+
+  private static void margin(Drawing drawing, Box box) {
+    drawing.rect(
+        box,
+        "fill",
+        Palette.KEEP_CLEAR_MARGIN,
+        "stroke",
+        Palette.KEEP_CLEAR,
+        "stroke-width",
+        "0.25");
   }
 
   static void overheadLine(Drawing drawing, Box box) {
@@ -112,7 +123,7 @@ final class LegendSigns {
           "stroke",
           Palette.JOIST,
           "stroke-width",
-          "0.3");
+          "0.12");
     }
     drawing.line(
         new PagePoint(box.x0(), box.centre().y()),
@@ -145,6 +156,10 @@ final class LegendSigns {
 
   static void deck(Drawing drawing, Box box) {
     drawing.rect(box, "fill", Palette.DECK, "stroke", Palette.INK, "stroke-width", "0.25");
+  }
+
+  static void besides(Drawing drawing, Box box) {
+    Besides.edge(drawing, box.corners());
   }
 
   static void machine(Drawing drawing, Box box) {

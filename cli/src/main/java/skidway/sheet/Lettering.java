@@ -54,6 +54,39 @@ final class Lettering {
     return shown;
   }
 
+  /** The text cut into lines that are no wider than this, wherever a line is full. */
+  static List<String> cut(String text, double sizeMm, boolean bold, double mostMm) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (int c : text.codePoints().toArray()) {
+      String longer = line + Character.toString(c);
+      if (!line.isEmpty() && widthMm(longer, sizeMm, bold) > mostMm) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.appendCodePoint(c);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  /** The text in lines no wider than this, broken between words. */
+  static List<String> wrapped(String text, Type type, double mostMm) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : text.strip().split("\\s+", -1)) {
+      String part = fitted(word, type.sizeMm(), type.bold(), mostMm);
+      String longer = line.isEmpty() ? part : line + " " + part;
+      if (!line.isEmpty() && type.widthMm(longer) > mostMm) {
+        lines.add(line);
+        longer = part;
+      }
+      line = longer;
+    }
+    lines.add(line);
+    return lines;
+  }
+
   /** The text in lines of no more than this many characters, broken between words. */
   static List<String> wrapped(String text, int most) {
     List<String> lines = new ArrayList<>();

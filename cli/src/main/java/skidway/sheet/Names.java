@@ -27,25 +27,35 @@ import skidway.units.Measure;
  */
 final class Names {
   private static final int LINE = 18;
-  private static final Type SMALL = Type.plain(2.5);
-  private static final Type STRONG = Type.bold(2.8);
+
+  /** Within a deck or yard a name that costs more than this covers what one must see. */
+  private static final double CROWDED = 25;
+
+  /** Farther from its deck or yard a name is taken for another's, mm. */
+  private static final double NEAR = 8;
+
+  private static final Type SMALL = Type.plain(2.9);
+  private static final Type STRONG = Type.bold(3.2);
 
   private record Within(Label label, Box box, double cost) {}
 
+  private final MapView view;
   private final Task task;
   private final Frame frame;
   private final Labels labels;
   private final List<PlacedLabel> placed = new ArrayList<>();
+  private final List<String> untold = new ArrayList<>();
 
-  Names(Task task, Frame frame, Labels labels) {
-    this.task = task;
+  Names(MapView view, Frame frame, Labels labels) {
+    this.view = view;
+    this.task = view.task();
     this.frame = frame;
     this.labels = labels;
   }
 
   /** The short ones that must stand where they belong, before anything large is placed. */
   void placeFirst() {
-    for (MachineStand stand : task.site().machine().stands()) {
+    for (MachineStand stand : view.machineStands()) {
       Label label = new Label(List.of(Lettering.shortened(stand.id(), LINE)), STRONG);
       around(label, Box.around(frame.at(stand.at()), 2 * Stands.DIAMOND, 2 * Stands.DIAMOND));
     }
@@ -53,7 +63,7 @@ final class Names {
       String name = Stands.name(task, stand);
       if (!Stands.holds(name, stand, task.site().machine(), frame)) {
         Label label = new Label(Lettering.wrapped(name, LINE), STRONG);
-        around(label, Box.of(frame.at(stand.area().outline())));
+        around(label, Box.of(shown(stand.area().outline())));
       }
     }
     for (KeepClear area : task.site().keepClears()) {
@@ -82,10 +92,12 @@ final class Names {
             List.of(Lettering.shortened(line.id(), LINE), volts + ", keep " + clear),
             STRONG.in(Palette.KEEP_CLEAR));
     List<PagePoint> ends = Overhead.ends(line, task, frame);
-    if (!ends.isEmpty()) {
+    List<PagePoint> seen =
+        ends.isEmpty() ? ends : Clip.line(ends.get(0), ends.get(1), frame.area());
+    if (!seen.isEmpty()) {
       keep(
           label,
-          labels.place(Candidates.along(ends.get(0), ends.get(1), label.width(), label.height())));
+          labels.place(Candidates.along(seen.get(0), seen.get(1), label.width(), label.height())));
     }
   }
 
@@ -105,6 +117,11 @@ final class Names {
     task.site().lanes().forEach(this::lane);
   }
 
+  /** What found no room. */
+  List<String> untold() {
+    return untold;
+  }
+
   List<PlacedLabel> placed() {
     return placed;
   }
@@ -114,19 +131,20 @@ final class Names {
     String allowed = task.figures().pressure(zone.allowedKpa());
     String name = Lettering.shortened(zone.id(), LINE);
     Type type = STRONG.in(Palette.SOFT_INK);
-    List<PagePoint> polygon = frame.at(outline);
+    List<PagePoint> polygon = shown(outline);
     Label tall = new Label(List.of(name, allowed), type);
     Label wide = new Label(List.of(name + ", " + allowed), type);
     Optional<PlacedLabel> best =
         Stream.of(tall, wide)
             .flatMap(label -> within(label, polygon).stream())
+            .filter(w -> w.cost() < CROWDED)
             .min(Comparator.comparingDouble(Within::cost))
             .map(w -> PlacedLabel.on(w.label(), w.box()));
     if (best.isPresent()) {
       labels.block(best.get().box());
       placed.add(best.get());
     } else {
-      around(wide, Box.of(polygon));
+      around(wide, Box.of(polygon), NEAR);
     }
   }
 
@@ -158,8 +176,15 @@ final class Names {
     keep(label, labels.place(candidates));
   }
 
+  /** What shows of an outline, which may reach beyond the map. */
+  private List<PagePoint> shown(Outline outline) {
+    List<PagePoint> whole = frame.at(outline);
+    List<PagePoint> clipped = Clip.polygon(whole, frame.area());
+    return clipped.size() < 3 ? whole : clipped;
+  }
+
   private void inOrAround(Label label, Outline outline) {
-    List<PagePoint> polygon = frame.at(outline);
+    List<PagePoint> polygon = shown(outline);
     Optional<Box> inside = labels.place(Candidates.central(polygon, label.width(), label.height()));
     if (inside.isPresent()) {
       keep(label, inside);
@@ -169,11 +194,23 @@ final class Names {
   }
 
   private void around(Label label, Box thing) {
-    Optional<Box> box = labels.place(Candidates.around(thing, label.width(), label.height()));
-    box.ifPresent(b -> placed.add(PlacedLabel.beside(label, b, thing)));
+    around(label, thing, Double.POSITIVE_INFINITY);
+  }
+
+  private void around(Label label, Box thing, double mostMm) {
+    List<Candidate> near =
+        Candidates.around(thing, label.width(), label.height()).stream()
+            .filter(c -> thing.grown(mostMm).overlap(c.box()) > 0)
+            .toList();
+    Optional<Box> box = labels.place(near);
+    box.ifPresentOrElse(
+        b -> placed.add(PlacedLabel.beside(label, b, thing)),
+        () -> untold.add(String.join(" ", label.lines())));
   }
 
   private void keep(Label label, Optional<Box> box) {
-    box.ifPresent(b -> placed.add(PlacedLabel.on(label, b)));
+    box.ifPresentOrElse(
+        b -> placed.add(PlacedLabel.on(label, b)),
+        () -> untold.add(String.join(" ", label.lines())));
   }
 }

@@ -24,8 +24,7 @@ final class Overhead {
   static void drawBands(Drawing drawing, Task task, Frame frame) {
     drawing.open("overhead-bands");
     for (OverheadLine line : task.site().overheadLines()) {
-      double clearM = LineClearance.metres(line, task.settings());
-      List<PagePoint> shown = Clip.polygon(frame.at(band(line, clearM)), area(task, frame));
+      List<PagePoint> shown = Clip.polygon(frame.at(keptClear(line, task)), area(task, frame));
       if (!shown.isEmpty()) {
         drawing.polygon(
             shown,
@@ -56,6 +55,11 @@ final class Overhead {
       }
     }
     drawing.close();
+  }
+
+  /** The corners of the ground that is kept clear for a line. */
+  static List<Point> keptClear(OverheadLine line, Task task) {
+    return band(line, LineClearance.metres(line, task.settings())).corners();
   }
 
   /** A wire with lightning marks, so that nobody takes it for an edge. */

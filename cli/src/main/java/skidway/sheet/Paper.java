@@ -5,10 +5,21 @@ public record Paper(double widthMm, double heightMm) {
   /** Fits on A4 and on US Letter, both lying, with margins of 7 mm or more. */
   public static final Paper LYING = new Paper(264, 194);
 
+  private static final double LEAST_MM = 110;
+
   public Paper {
-    if (!(widthMm >= 120) || !(heightMm >= 120)) {
+    if (!(widthMm >= LEAST_MM) || !(heightMm >= LEAST_MM)) {
       throw new IllegalArgumentException(
-          "A drawing needs at least 120 by 120 mm, found " + widthMm + " by " + heightMm);
+          "A drawing needs at least "
+              + LEAST_MM
+              + " mm each way, found "
+              + widthMm
+              + " by "
+              + heightMm);
     }
+  }
+
+  boolean lying() {
+    return widthMm > heightMm;
   }
 }

@@ -12,7 +12,7 @@ import skidway.site.Spot;
  * @param angleDeg clockwise
  */
 record Plate(String code, PagePoint centre, double sizeMm, double angleDeg, boolean waiting) {
-  private static final double[] SIZES = {5.4, 4.8, 4.2, 3.7};
+  private static final double[] SIZES = {8.4, 7.2, 6.2, 5.4, 4.8, 4.2, 3.7};
   private static final double PADDING = 0.9;
   private static final double HEIGHT = 1.16;
 

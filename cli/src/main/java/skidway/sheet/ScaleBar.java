@@ -6,7 +6,7 @@ import skidway.units.UnitSystem;
 /** A ruler in the job's unit, and where north is. */
 record ScaleBar(Scale scale, UnitSystem units, double northDeg) implements PanelItem {
   private static final double METRES_PER_FOOT = 0.3048;
-  private static final double MOST = 38;
+  private static final double MOST = 34;
   private static final long[] STEPS = {1, 2, 5};
   private static final double NORTH = 5;
 
@@ -21,7 +21,7 @@ record ScaleBar(Scale scale, UnitSystem units, double northDeg) implements Panel
     long step = step();
     double partMm = scale.mm(step * unitM());
     double y = at.y() + 9;
-    Type figure = Type.plain(2.6).centred();
+    Type figure = Type.plain(3).centred();
     for (int i = 0; i < 4; i++) {
       drawing.rect(
           Box.at(at.x() + 1 + i * partMm, y, partMm, 1.7),
@@ -37,8 +37,9 @@ record ScaleBar(Scale scale, UnitSystem units, double northDeg) implements Panel
       drawing.text(text, new PagePoint(at.x() + 1.4 + i * partMm, y + 4), figure);
     }
     String unit = units == UnitSystem.US ? "feet" : "metres";
-    drawing.text(scale + ", " + unit, new PagePoint(at.x() + 0.6, y - 3.2), Type.bold(3.2));
-    north(drawing, new PagePoint(at.x() + Panel.COLUMN - 7, at.y() + 10));
+    String words = scale.words() + ", " + unit;
+    drawing.text(words, new PagePoint(at.x() + 0.6, y - 3.2), Type.bold(3.2));
+    north(drawing, new PagePoint(at.x() + Panel.COLUMN - 10, at.y() + 9.5));
     drawing.close();
   }
 

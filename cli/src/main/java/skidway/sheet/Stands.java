@@ -13,7 +13,7 @@ import skidway.site.TruckStand;
 final class Stands {
   private static final double CAB_M = 2.2;
 
-  private static final Type NAME = Type.bold(3).centred();
+  private static final Type NAME = Type.bold(3.4).centred();
 
   /** Half of a machine stand's diamond, mm. */
   static final double DIAMOND = 2.3;
@@ -24,7 +24,10 @@ final class Stands {
     drawing.open("stands");
     task.site().truckStands().forEach(stand -> truck(drawing, task, stand, frame));
     for (MachineStand stand : task.site().machine().stands()) {
-      diamond(drawing, frame.at(stand.at()));
+      PagePoint at = frame.at(stand.at());
+      if (frame.area().nearest(at).equals(at)) {
+        diamond(drawing, at);
+      }
     }
     drawing.close();
   }

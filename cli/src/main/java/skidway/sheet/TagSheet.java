@@ -5,7 +5,7 @@ package skidway.sheet;
  *
  * @param perPage 2, 4 or 8
  */
-public record TagSheet(TagPaper paper, int perPage) {
+public record TagSheet(PaperSize paper, int perPage) {
   /** Wide enough for the blind edge of common printers and for the cut marks in it. */
   static final double MARGIN_MM = 8;
 
@@ -13,6 +13,9 @@ public record TagSheet(TagPaper paper, int perPage) {
   static final double PADDING_MM = 4;
 
   public TagSheet {
+    if (paper != paper.forTags()) {
+      throw new IllegalArgumentException("Tags are cut from Letter or A4, not " + paper + ".");
+    }
     if (perPage != 2 && perPage != 4 && perPage != 8) {
       throw new IllegalArgumentException("A page holds 2, 4 or 8 tags, not " + perPage + ".");
     }

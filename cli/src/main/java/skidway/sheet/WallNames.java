@@ -8,13 +8,14 @@ import skidway.site.Wall;
 
 /** Places the walls' numbers: white tabs on the outside face, where people stand to build. */
 final class WallNames {
-  private static final Type TYPE = Type.bold(3).centred();
+  private static final Type TYPE = Type.bold(3.4).centred();
   private static final double[] SHARES = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9};
   private static final int MOST_CHARACTERS = 14;
 
   private record Tab(String text, Box box) {}
 
   private final List<Tab> tabs = new ArrayList<>();
+  private final List<String> untold = new ArrayList<>();
 
   static WallNames place(List<Wall> walls, Frame frame, Labels labels) {
     WallNames names = new WallNames();
@@ -23,9 +24,15 @@ final class WallNames {
       double width = TYPE.widthMm(text) + 2;
       double height = TYPE.sizeMm() * 1.35;
       Optional<Box> box = labels.place(candidates(wall, frame, width, height));
-      box.ifPresent(b -> names.tabs.add(new Tab(text, b)));
+      box.ifPresentOrElse(
+          b -> names.tabs.add(new Tab(text, b)), () -> names.untold.add("wall " + text));
     }
     return names;
+  }
+
+  /** What found no room. */
+  List<String> untold() {
+    return untold;
   }
 
   private static List<Candidate> candidates(Wall wall, Frame frame, double width, double height) {

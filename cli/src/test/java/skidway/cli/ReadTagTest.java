@@ -185,8 +185,8 @@ class ReadTagTest {
 
   @Test
   void paperFollowsTheJobsUnitsUnlessTold() {
-    assertThat(job.resolve("out/tags.html")).content().contains("size: A4 portrait");
+    assertThat(job.resolve("out/tags.html")).content().contains("size: 210mm 297mm");
     Shell.run("print", job.toString(), "--paper", "letter", "--tags", "8");
-    assertThat(job.resolve("out/tags.html")).content().contains("size: letter portrait");
+    assertThat(job.resolve("out/tags.html")).content().contains("size: 215.9mm 279.4mm");
   }
 }

@@ -190,7 +190,8 @@ class PacketTest {
             SampleHouse.plan(),
             "a1b2c3d4e5f60718",
             SampleAudit.report(),
-            EnumSet.of(Part.PULL, Part.SIGNS));
+            EnumSet.of(Part.PULL, Part.SIGNS),
+            PaperSize.A3);
     List<String> sections =
         SvgText.elements(parse(page), "section").stream().map(e -> e.getAttribute("id")).toList();
     assertThat(sections).contains("heed", "pull", "signs").doesNotContain("map", "unload");

@@ -153,14 +153,14 @@ class PrintedTagsTest {
   @ValueSource(ints = {2, 4, 8})
   void allCodesOfASheetAreRead(int perPage) throws Exception {
     program("zbarimg");
-    TagSheet sheet = new TagSheet(TagPaper.LETTER, perPage);
+    TagSheet sheet = new TagSheet(PaperSize.LETTER, perPage);
     hasAll(read(printed(sheet)), perPage);
   }
 
   @Test
   void codesOnACrookedSmudgedSheetAreRead() throws Exception {
     program("zbarimg");
-    TagSheet sheet = new TagSheet(TagPaper.A4, 4);
+    TagSheet sheet = new TagSheet(PaperSize.A4, 4);
     BufferedImage image = printed(sheet);
     hasAll(read(turned(image, 3)), 4);
     BufferedImage smudged = smudged(image, sheet);

@@ -1,11 +1,12 @@
 package skidway.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -17,12 +18,13 @@ import skidway.site.Machine;
 import skidway.site.MachineStand;
 import skidway.site.Point;
 import skidway.site.Site;
-import skidway.site.Wall;
 import skidway.testkit.SiteBuilder;
 import skidway.testkit.Tasks;
 
 class StackMapTest {
-  private static final String SAMPLE = StackMap.svg(task(), plan(), "a1b2c3d4e5f6", Paper.LYING);
+  private static final List<MapSheet> SHEETS =
+      StackMap.sheets(task(), plan(), "a1b2c3d4e5f6", PaperSize.LETTER);
+  private static final String SAMPLE = SHEETS.get(0).svg();
 
   private static Task task() {
     return SampleHouse.task();
@@ -33,61 +35,78 @@ class StackMapTest {
   }
 
   @Test
-  void wallsAreToScale() throws Exception {
-    Document map = SvgText.parse(SAMPLE);
-    assertThat(SAMPLE).contains("1:200 at full size", "designer govern");
-    for (Wall wall : task().site().walls()) {
-      Element drawn =
-          SvgText.elements(map, "polygon").stream()
-              .filter(e -> e.getAttribute("data-wall").equals(wall.id()))
-              .findFirst()
-              .orElseThrow();
-      List<double[]> corners =
-          Arrays.stream(drawn.getAttribute("points").split(" ", -1))
-              .map(p -> Arrays.stream(p.split(",", -1)).mapToDouble(Double::parseDouble).toArray())
-              .toList();
-      double drawnMm =
-          Math.hypot(corners.get(1)[0] - corners.get(0)[0], corners.get(1)[1] - corners.get(0)[1]);
-      double expectedMm = wall.lengthM() * 1000 / 200;
-      assertThat(drawnMm).as(wall.id()).isCloseTo(expectedMm, within(0.005 * expectedMm));
-    }
+  void aPageForTheSiteAndForEachDeckAndYardThatHasStacks() {
+    assertThat(SHEETS)
+        .extracting(MapSheet::name)
+        .containsExactly("Whole site", "deck", "yard south", "yard west");
+    assertThat(SAMPLE).contains("map 1 of 4", "at full size", "designer govern");
+  }
+
+  @Test
+  void pagesOfDecksAndYardsAreLarger() {
+    assertThat(SHEETS)
+        .extracting(sheet -> MapScales.ratio(sheet.svg()))
+        .containsExactly(192.0, 96.0, 192.0, 96.0);
   }
 
   @Test
   void everySpotAndPlacedBundleIsThere() throws Exception {
-    List<String> texts = SvgText.all(SvgText.parse(SAMPLE)).stream().map(SvgText::text).toList();
-    for (Stack stack : plan().stacks()) {
-      assertThat(texts).contains(stack.spot().id()).containsAll(stack.bundleIds());
+    List<String> overview = texts(SAMPLE);
+    List<String> near = new ArrayList<>();
+    for (MapSheet sheet : SHEETS.subList(1, SHEETS.size())) {
+      near.addAll(texts(sheet.svg()));
     }
-    assertThat(texts)
-        .contains("S1", "W1", "W6", "M2", "big oak", "stair opening", "crew lane", "front steps");
-    assertThat(texts).contains("yard west, 1500 psf");
+    for (Stack stack : plan().stacks()) {
+      assertThat(overview).contains(stack.spot().id());
+      assertThat(near).contains(stack.spot().id()).containsAll(stack.bundleIds());
+    }
+    assertThat(overview).contains("S1", "W1", "W6", "M2", "big oak", "stair opening", "crew lane");
+    assertThat(overview).contains("front steps", "yard west", "1500 psf").doesNotContain("B01");
+  }
+
+  private static List<String> texts(String svg) throws Exception {
+    return SvgText.all(SvgText.parse(svg)).stream().map(SvgText::text).toList();
   }
 
   @Test
   void tiersStandInOrderOnTheirCard() throws Exception {
-    Document map = SvgText.parse(SAMPLE);
-    Element card =
-        SvgText.elements(map, "g").stream()
-            .filter(e -> e.getAttribute("data-card").equals("A3"))
-            .findFirst()
-            .orElseThrow();
+    Element card = card(SHEETS.get(2).svg(), "A3");
     List<String> fromTheTop =
-        SvgText.all(map).stream()
+        SvgText.all(SvgText.parse(SHEETS.get(2).svg())).stream()
             .filter(t -> List.of("B10", "B11", "B21", "B22").contains(t.text()))
             .sorted((a, b) -> Double.compare(a.box().y0(), b.box().y0()))
             .map(SvgText::text)
             .toList();
     assertThat(fromTheTop).containsExactly("B22", "B21", "B11", "B10");
-    assertThat(card.getTextContent()).contains("A3");
+    String words = card.getTextContent();
+    assertThat(words.indexOf("tier 4")).isBetween(0, words.indexOf("B22"));
+    assertThat(words.indexOf("tier 1")).isBetween(words.indexOf("B11"), words.lastIndexOf("B10"));
+  }
+
+  @Test
+  void aStacksMassStandsOnItsCardInTheJobsUnits() throws Exception {
+    StackView stack =
+        StackView.of(task(), plan()).stream()
+            .filter(s -> s.spot().id().equals("A3"))
+            .findFirst()
+            .orElseThrow();
+    String mass = task().figures().mass(stack.massKg());
+    assertThat(mass).endsWith("lb");
+    assertThat(card(SHEETS.get(2).svg(), "A3").getTextContent()).contains(mass);
+  }
+
+  private static Element card(String svg, String code) throws Exception {
+    return SvgText.elements(SvgText.parse(svg), "g").stream()
+        .filter(e -> e.getAttribute("data-card").equals(code))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
   void textsDoNotCoverEachOther() throws Exception {
-    noOverlap(SAMPLE);
-    noOverlap(StackMap.siteOnly(task(), Paper.LYING));
-    noOverlap(StackMap.svg(UglySite.task(40), UglySite.plan(40), "", Paper.LYING));
-    noOverlap(StackMap.svg(task(), plan(), "", new Paper(180, 260)));
+    for (String svg : Drawings.ALL) {
+      noOverlap(svg);
+    }
   }
 
   @Test
@@ -100,7 +119,7 @@ class StackMapTest {
                     List.of(new MachineStand("M", new Point(18, 2))),
                     List.of(new ChartRow(30, 3000))))
             .build();
-    String svg = StackMap.siteOnly(Tasks.task(site), Paper.LYING);
+    String svg = StackMap.siteOnly(Tasks.task(site), Paper.LYING).svg();
     Box diamond =
         SvgText.elements(SvgText.parse(svg), "circle").stream()
             .filter(c -> c.getAttribute("r").equals("0.75"))
@@ -119,21 +138,52 @@ class StackMapTest {
 
   @Test
   void nothingLeavesThePaper() throws Exception {
-    Box paper = Box.at(-0.2, -0.2, 264.4, 194.4);
-    for (SvgText text : SvgText.all(SvgText.parse(SAMPLE))) {
-      assertThat(paper.contains(text.box())).as(text.toString()).isTrue();
+    for (String svg : Drawings.ALL) {
+      Document drawing = SvgText.parse(svg);
+      Element root = drawing.getDocumentElement();
+      String[] size = root.getAttribute("viewBox").split(" ", -1);
+      assertThat(root.getAttribute("width")).isEqualTo(size[2] + "mm");
+      assertThat(root.getAttribute("height")).isEqualTo(size[3] + "mm");
+      Box paper = Box.at(0, 0, Double.parseDouble(size[2]), Double.parseDouble(size[3])).grown(0.2);
+      for (SvgText text : SvgText.all(drawing)) {
+        assertThat(paper.contains(text.box())).as(text.toString()).isTrue();
+      }
     }
   }
 
   @Test
-  void stacksWithoutRoomAreToldInThePanel() throws Exception {
+  void everyStackHasItsCardAndItsCodeHoweverManyThereAre() throws Exception {
     Plan plan = UglySite.plan(40);
-    Document map = SvgText.parse(StackMap.svg(UglySite.task(40), plan, "", Paper.LYING));
-    List<String> told =
-        SvgText.elements(map, "g").stream().map(e -> e.getAttribute("data-card")).toList();
-    for (Stack stack : plan.stacks()) {
-      assertThat(told).contains(stack.spot().id().replace('\u0001', '\uFFFD'));
+    List<String> cards = new ArrayList<>();
+    List<String> codes = new ArrayList<>();
+    for (MapSheet sheet : StackMap.sheets(UglySite.task(40), plan, "", PaperSize.A4)) {
+      Document map = SvgText.parse(sheet.svg());
+      SvgText.elements(map, "g").forEach(e -> cards.add(e.getAttribute("data-card")));
+      SvgText.all(map).forEach(text -> codes.add(text.text()));
     }
+    for (Stack stack : plan.stacks()) {
+      assertThat(cards).contains(stack.spot().id().replace('\u0001', '\uFFFD'));
+    }
+    for (int i = 3; i < 40; i++) {
+      // On the overview, on the page of the yard, and on its card.
+      assertThat(Collections.frequency(codes, "P" + i)).as("P" + i).isEqualTo(3);
+    }
+  }
+
+  @Test
+  void aTallStackIsCutIntoCardsThatKeepTheOrder() throws Exception {
+    List<String> ids = IntStream.rangeClosed(1, 40).mapToObj(i -> "bundle" + i).toList();
+    Stack tall = new Stack(plan().stacks().get(0).spot(), ids);
+    Plan plan = MapScales.with(plan(), List.of(tall));
+    List<String> told = new ArrayList<>();
+    for (MapSheet sheet : StackMap.sheets(task(), plan, "", PaperSize.LETTER)) {
+      noOverlap(sheet.svg());
+      told.addAll(texts(sheet.svg()));
+    }
+    told.removeIf(text -> !text.startsWith("bundle"));
+    List<String> fromTheTop = new ArrayList<>(ids);
+    Collections.reverse(fromTheTop);
+    assertThat(told).isEqualTo(fromTheTop);
   }
 
   @Test
@@ -151,7 +201,7 @@ class StackMapTest {
 
   @Test
   void aSiteWithoutAPlanNamesNoBundle() {
-    assertThat(StackMap.siteOnly(task(), Paper.LYING))
+    assertThat(StackMap.siteOnly(task(), Paper.LYING).svg())
         .contains("Site before any plan")
         .contains(">W1<")
         .doesNotContain("B01");
@@ -163,9 +213,9 @@ class StackMapTest {
     List<String> texts = SvgText.all(map).stream().map(SvgText::text).toList();
     assertThat(texts).contains("street line", "13.8 kV, keep 10'-0\"");
     assertThat(String.join(" ", texts)).contains("open trench for the drain, 4'-0\" deep");
-    assertThat(texts).contains("overhead line: keep clear,", "excavation: no load beside it");
+    assertThat(texts).contains("overhead line: keep clear,", "excavation: no load beside");
     assertThat(texts).contains("joists and what they lie on");
-    assertThat(StackMap.siteOnly(UglySite.task(1), Paper.LYING))
+    assertThat(StackMap.siteOnly(UglySite.task(1), Paper.LYING).svg())
         .doesNotContain("overhead line:", "excavation:", "joists and");
   }
 
@@ -185,9 +235,9 @@ class StackMapTest {
             .toList();
     Box box = Box.of(corners);
     assertThat(Box.at(0, 0, 264, 194).contains(box)).isTrue();
-    List<PagePoint> left = corners.stream().filter(p -> p.x() < box.x0() + 0.01).toList();
+    List<PagePoint> left = corners.stream().filter(p -> p.x() < box.x0() + 0.02).toList();
     // 10 ft to both sides, cut off upright where the line falls 6 ft in 240.
-    double upright = 2 * 3048 / 200.0 / Math.cos(Math.atan2(6, 240));
+    double upright = 2 * 3048 / MapScales.ratio(SAMPLE) / Math.cos(Math.atan2(6, 240));
     assertThat(Box.of(left).height()).isLessThanOrEqualTo(upright + 0.05);
     assertThat(Box.of(left).height()).isGreaterThan(upright / 2);
   }

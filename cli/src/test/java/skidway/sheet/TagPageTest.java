@@ -24,7 +24,7 @@ import skidway.plan.Task;
 
 class TagPageTest {
   private static final String FINGERPRINT = "a1b2c3d4e5f60718";
-  private static final TagSheet FOUR = new TagSheet(TagPaper.LETTER, 4);
+  private static final TagSheet FOUR = new TagSheet(PaperSize.LETTER, 4);
 
   private static String page(Task task, Plan plan, TagSheet sheet) {
     return TagPage.html(task, plan, FINGERPRINT, List.of(), sheet);
@@ -43,7 +43,7 @@ class TagPageTest {
   @ParameterizedTest
   @CsvSource({"2, 31", "4, 16", "8, 8"})
   void everyBundleHasTwoTags(int perPage, int sheets) throws Exception {
-    TagSheet sheet = new TagSheet(TagPaper.A4, perPage);
+    TagSheet sheet = new TagSheet(PaperSize.A4, perPage);
     Document page = parse(page(SampleHouse.task(), SampleHouse.plan(), sheet));
     assertThat(ofClass(page, "article", "tag")).hasSize(62);
     assertThat(ofClass(page, "section", "sheet")).hasSize(sheets);

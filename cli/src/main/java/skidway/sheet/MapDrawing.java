@@ -1,0 +1,62 @@
+package skidway.sheet;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+
+/** A map with everything in its place, ready to be drawn. */
+record MapDrawing(MapLayout layout, Scene scene) {
+  static MapDrawing of(MapView view, List<Paper> papers) {
+    return settled(untold -> MapLayout.choose(papers, view, untold));
+  }
+
+  static MapDrawing narrow(MapView view) {
+    return settled(untold -> MapLayout.narrow(view, untold));
+  }
+
+  /** Whatever finds no room on the map is told in the panel, which may leave less room. */
+  private static MapDrawing settled(Function<Set<String>, MapLayout> layouts) {
+    Set<String> untold = new TreeSet<>();
+    while (true) {
+      MapLayout layout = layouts.apply(untold);
+      Scene scene = new Scene(layout.view(), layout.frame());
+      if (!untold.addAll(scene.untold())) {
+        return new MapDrawing(layout, scene);
+      }
+    }
+  }
+
+  /** For paper: with a title that says what it is when it lies about alone. */
+  MapSheet titled(String name, TitleBlock title) {
+    Drawing drawing = begun(name);
+    title.draw(drawing, layout.paper());
+    return ended(name, drawing);
+  }
+
+  /** For a page that says what it is. */
+  MapSheet untitled(String name) {
+    return ended(name, begun(name));
+  }
+
+  private Drawing begun(String name) {
+    Paper paper = layout.paper();
+    Drawing drawing = new Drawing(paper, name);
+    drawing.rect(Box.at(0, 0, paper.widthMm(), paper.heightMm()), "fill", Palette.PAPER);
+    return drawing;
+  }
+
+  private MapSheet ended(String name, Drawing drawing) {
+    scene.draw(drawing);
+    layout.panel().draw(drawing, layout.panelBox());
+    return new MapSheet(name, layout.paper(), drawing.done());
+  }
+
+  /** A page with cards alone. */
+  MapSheet more(String name, Panel cards, TitleBlock title) {
+    Drawing drawing = begun(name);
+    title.draw(drawing, layout.paper());
+    cards.draw(drawing, layout.wholePage());
+    return new MapSheet(name, layout.paper(), drawing.done());
+  }
+}
