@@ -28,7 +28,7 @@ final class MapSection {
   /** One drawing by itself, as wide as the page. */
   static void write(Markup page, String heading, String svg) {
     page.open("section", "id", "map").leaf("h2", heading);
-    page.open("div", "class", "sheet wide", "tabindex", "0").line();
+    page.open("div", "class", "sheet", "tabindex", "0").line();
     page.verbatim(svg).line().close().close().line();
   }
 }
