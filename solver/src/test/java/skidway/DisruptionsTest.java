@@ -63,8 +63,7 @@ class DisruptionsTest {
   }
 
   private static Plan first(Job job, long calculations) {
-    return Planner.plan(
-            job, new SearchLimits(1, calculations), (p, d, s) -> {}, new StopButton())
+    return Planner.plan(job, new SearchLimits(1, calculations), (p, d, s) -> {}, new StopButton())
         .plan();
   }
 
@@ -90,7 +89,9 @@ class DisruptionsTest {
     assertThat(findings).isEmpty();
     int placed =
         history.remaining(Set.of()).delivery().bundles().size() - planned.plan().unplaced().size();
-    System.out.printf("%s %d: %d placed, %.0f s", job.task().jobName(), seed, placed, planned.plan().effort().totalS());
+    System.out.printf(
+        "%s %d: %d placed, %.0f s",
+        job.task().jobName(), seed, placed, planned.plan().effort().totalS());
     for (Baseline other : planned.plan().baselines()) {
       System.out.printf("; %s %d, %.0f s", other.name(), other.placed(), other.effort().totalS());
       assertThat(placed).isGreaterThanOrEqualTo(other.placed());
@@ -106,7 +107,9 @@ class DisruptionsTest {
     return history.remaining(Set.of()).start().fixed().contains(bundleId);
   }
 
-  /** Load by load comes down; then some of: a late load, a lost bundle, a broken piece, a detour. */
+  /**
+   * Load by load comes down; then some of: a late load, a lost bundle, a broken piece, a detour.
+   */
   private static List<Event> disruption(Job job, Plan plan, Random random) {
     Script script = new Script(job, plan);
     List<Load> loads = job.task().delivery().loads();
@@ -145,7 +148,11 @@ class DisruptionsTest {
     }
     if (random.nextBoolean()) {
       String broken =
-          job.task().delivery().pieces().get(random.nextInt(job.task().delivery().pieces().size())).mark();
+          job.task()
+              .delivery()
+              .pieces()
+              .get(random.nextInt(job.task().delivery().pieces().size()))
+              .mark();
       script.add(seq -> new Event.Damaged(seq, NOON, "test", broken));
     }
     return script.events;

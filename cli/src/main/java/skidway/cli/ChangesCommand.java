@@ -69,8 +69,7 @@ final class ChangesCommand implements Callable<Integer> {
   }
 
   private static Plan revision(History history, int number) {
-    Optional<Plan> plan =
-        history.plans().stream().filter(p -> p.revision() == number).findFirst();
+    Optional<Plan> plan = history.plans().stream().filter(p -> p.revision() == number).findFirst();
     return plan.orElseThrow(
         () ->
             new BadUsage(

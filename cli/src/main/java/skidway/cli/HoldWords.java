@@ -110,9 +110,7 @@ final class HoldWords {
   }
 
   private String reached() {
-    return hold.wallsResequenced().stream()
-        .map(HoldWords::reach)
-        .collect(Collectors.joining(", "));
+    return hold.wallsResequenced().stream().map(HoldWords::reach).collect(Collectors.joining(", "));
   }
 
   private static String reach(WallReach reach) {
@@ -136,9 +134,7 @@ final class HoldWords {
 
   private String rate() {
     return plain(schedule.rate().perDay())
-        + (schedule.rate().unit() == ErectionRate.Unit.PIECES
-            ? " pieces"
-            : " courses")
+        + (schedule.rate().unit() == ErectionRate.Unit.PIECES ? " pieces" : " courses")
         + " a day";
   }
 

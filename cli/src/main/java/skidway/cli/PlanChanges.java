@@ -46,7 +46,9 @@ final class PlanChanges {
     lines.add(hours(left));
     if (!changes.isEmpty()) {
       lines.add(
-          "Tags: print --changed-since " + from.revision() + " gives the new ones and those to"
+          "Tags: print --changed-since "
+              + from.revision()
+              + " gives the new ones and those to"
               + " take off.");
     }
     return lines;
@@ -70,9 +72,7 @@ final class PlanChanges {
   /** What the machine does with bundles that lie already. */
   private List<String> moves() {
     List<Step> moves =
-        to.steps().stream()
-            .filter(s -> history.taskOf(to).start().lies(s.bundleId()))
-            .toList();
+        to.steps().stream().filter(s -> history.taskOf(to).start().lies(s.bundleId())).toList();
     if (moves.isEmpty()) {
       return List.of("No bundle that lies already is lifted.");
     }

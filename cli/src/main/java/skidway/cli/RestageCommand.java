@@ -68,8 +68,7 @@ final class RestageCommand implements Callable<Integer> {
     screen.say("Planning what is left. Interrupt to stop; the best plan so far is kept.");
     ProgressLine line = new ProgressLine(screen, job.task().figures());
     stop.arm();
-    Planner.Planned planned =
-        Planner.replan(history, locked(history), search.limits(), line, stop);
+    Planner.Planned planned = Planner.replan(history, locked(history), search.limits(), line, stop);
     line.end();
     Path file = PlanFiles.write(job.folder(), planned.plan());
     new PlanSummary(left, planned.plan()).lines().forEach(screen.results()::println);

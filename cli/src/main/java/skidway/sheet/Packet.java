@@ -75,8 +75,7 @@ public final class Packet {
     page.open("main").line();
     BrokenRules.write(page, brokenRules(audit));
     if (parts.contains(Part.MAP)) {
-      MapSection.write(
-          page, StackMap.sheets(task, plan, fingerprint, paper), mapsForPhones);
+      MapSection.write(page, StackMap.sheets(task, plan, fingerprint, paper), mapsForPhones);
     }
     Cautions.write(page, task.site().machine());
     if (parts.contains(Part.SET_OUT)) {

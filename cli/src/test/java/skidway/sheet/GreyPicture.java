@@ -84,7 +84,12 @@ final class GreyPicture {
       case "polyline" -> through(e.getAttribute("points"), false);
       case "line" ->
           through(
-              e.getAttribute("x1") + "," + e.getAttribute("y1") + " " + e.getAttribute("x2") + ","
+              e.getAttribute("x1")
+                  + ","
+                  + e.getAttribute("y1")
+                  + " "
+                  + e.getAttribute("x2")
+                  + ","
                   + e.getAttribute("y2"),
               false);
       case "path" -> path(e.getAttribute("d"));

@@ -34,8 +34,8 @@ import skidway.timber.PackedPiece;
 import skidway.timber.Piece;
 
 /**
- * What is left to do of a job: the pieces not yet in the walls, the walls as high as they stand, the
- * loads when they are expected now, and the stacks as they lie.
+ * What is left to do of a job: the pieces not yet in the walls, the walls as high as they stand,
+ * the loads when they are expected now, and the stacks as they lie.
  *
  * <p>A bundle of which pieces were pulled has cut bands and is not lifted any more; neither is one
  * whose pieces stand in a rack. What is missing is not there; what is damaged lies where it lies,

@@ -6,8 +6,8 @@ import skidway.plan.Baseline;
 import skidway.plan.Effort;
 
 /**
- * What comes of changing nothing: what lies stays, and what is still to come goes where the revision
- * before meant it to go, or, where that is not open any more, to the next best place.
+ * What comes of changing nothing: what lies stays, and what is still to come goes where the
+ * revision before meant it to go, or, where that is not open any more, to the next best place.
  */
 final class AsBefore {
   private final Occupancy occupancy;

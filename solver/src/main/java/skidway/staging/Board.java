@@ -263,8 +263,7 @@ final class Board {
             start.fixed(),
             start.intended(),
             start.held());
-    return new Board(
-        task.startingFrom(less), spots, heightCapM, excludes, metres, order, presence);
+    return new Board(task.startingFrom(less), spots, heightCapM, excludes, metres, order, presence);
   }
 
   private List<String> fixedOf(Stack stack) {

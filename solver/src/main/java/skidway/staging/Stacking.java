@@ -87,7 +87,10 @@ final class Stacking {
     }
     boolean legal = true;
     for (int u = 0, below = 0; u < pile.size; below |= 1 << u++) {
-      legal &= (same == pile.size && mustStay()) || !isForbidden(below, u) || (u < same && standsOn(below, u));
+      legal &=
+          (same == pile.size && mustStay())
+              || !isForbidden(below, u)
+              || (u < same && standsOn(below, u));
       legal &= u < same || !mustNotBeLifted(u);
     }
     return priced(IntStream.range(0, pile.size).toArray(), same, legal);

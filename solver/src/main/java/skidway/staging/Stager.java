@@ -158,9 +158,7 @@ public final class Stager {
   }
 
   private static boolean isBetter(Occupancy a, Occupancy b) {
-    return a.unplaced() != b.unplaced()
-        ? a.unplaced() < b.unplaced()
-        : a.costMs() < b.costMs();
+    return a.unplaced() != b.unplaced() ? a.unplaced() < b.unplaced() : a.costMs() < b.costMs();
   }
 
   private StagingSolution.Ground ground(long calculations) {

@@ -50,7 +50,9 @@ class OnWhatLiesTest {
     Plan plan = stage(empty.startingFrom(start));
     assertThat(plan.effort().totalS())
         .isLessThanOrEqualTo(plan.baselines().get(0).effort().totalS());
-    plan.steps().forEach(s -> assertThat(s.kind()).isIn(StepKind.MOVE, StepKind.SET_ASIDE, StepKind.LIFT_ON));
+    plan.steps()
+        .forEach(
+            s -> assertThat(s.kind()).isIn(StepKind.MOVE, StepKind.SET_ASIDE, StepKind.LIFT_ON));
   }
 
   @Test
