@@ -28,6 +28,8 @@ public final class HoldPoint {
   }
 
   /**
+   * The hold point of a building.
+   *
    * @param laidMarks what is in the walls already, whether or not what it needs is said to be
    * @param presentMarks what is on site; pieces that are laid may be among them or not
    * @throws IllegalArgumentException if a mark is no piece of the building

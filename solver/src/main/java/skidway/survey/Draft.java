@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import skidway.job.LocatedNode;
-import skidway.job.Nearest;
 import skidway.job.Place;
 import skidway.job.Quote;
 import skidway.site.Point;
+import skidway.units.Nearest;
 
 /** The site while it is put together: its lists of things, and what ground they cover. */
 final class Draft {

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import skidway.job.Bounds;
 import skidway.job.LocatedNode;
-import skidway.job.Nearest;
 import skidway.job.Place;
+import skidway.units.Nearest;
 
 /**
  * What may be said of a kind of thing, in any order, each once: {@code wide 10'} or {@code 10'

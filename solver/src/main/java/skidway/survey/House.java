@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import skidway.job.LocatedNode;
-import skidway.job.Nearest;
 import skidway.job.Quote;
 import skidway.site.Point;
+import skidway.units.Nearest;
 
 /**
  * The outer walls by their names. A house that could not be read stands for any wall, so that one

@@ -8,12 +8,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import skidway.job.Bounds;
 import skidway.job.LocatedNode;
-import skidway.job.Nearest;
 import skidway.job.Place;
 import skidway.job.Quote;
 import skidway.job.SourceFile;
 import skidway.job.Values;
 import skidway.units.Measure;
+import skidway.units.Nearest;
 
 /**
  * Reads one line from left to right. Commas count as spaces except within a number. What does not

@@ -9,11 +9,11 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import skidway.job.Bounds;
 import skidway.job.LocatedNode;
-import skidway.job.Nearest;
 import skidway.job.Place;
 import skidway.job.Problems;
 import skidway.job.SourceFile;
 import skidway.job.Values;
+import skidway.units.Nearest;
 import skidway.units.UnitSystem;
 
 /**
