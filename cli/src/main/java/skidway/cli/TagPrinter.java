@@ -9,27 +9,27 @@ import skidway.plan.Task;
 import skidway.sheet.PaperSize;
 import skidway.sheet.TagChange;
 import skidway.sheet.TagChanges;
+import skidway.sheet.TagFormat;
 import skidway.sheet.TagPage;
-import skidway.sheet.TagSheet;
 
 /** Writes the tags of a plan, all or those that have changed. */
 final class TagPrinter {
   private final Screen screen;
   private final ChosenPlan chosen;
   private final TagOptions options;
-  private final TagSheet sheet;
+  private final TagFormat format;
 
   TagPrinter(Screen screen, ChosenPlan chosen, TagOptions options, PaperSize paper) {
     this.screen = screen;
     this.chosen = chosen;
     this.options = options;
-    this.sheet = options.sheet(paper);
+    this.format = options.format(chosen.job().task().figures().units(), paper);
   }
 
   void writeAll(List<String> broken) {
     Task task = chosen.job().task();
     String page =
-        TagPage.html(task, chosen.plan(), PlanFiles.fingerprint(chosen.file()), broken, sheet);
+        TagPage.html(task, chosen.plan(), PlanFiles.fingerprint(chosen.file()), broken, format);
     screen.result("Tags: %s", write("tags.html", page));
   }
 
@@ -38,7 +38,7 @@ final class TagPrinter {
     Plan older = PlanFiles.read(since(options.since().orElseThrow()), task);
     TagChanges changes = TagChanges.between(task, older, chosen.plan());
     String fingerprint = PlanFiles.fingerprint(chosen.file());
-    String page = TagPage.html(chosen.plan(), fingerprint, changes, broken, sheet);
+    String page = TagPage.html(chosen.plan(), fingerprint, changes, broken, format);
     if (!changes.sameInputs()) {
       screen.say("The job's files have changed since revision %d; what is inside", changes.since());
       screen.say("bundles cannot be compared. With a new packing list print all tags.");

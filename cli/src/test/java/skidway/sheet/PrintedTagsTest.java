@@ -22,6 +22,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import skidway.plan.Plan;
 import skidway.plan.Task;
@@ -59,7 +60,7 @@ class PrintedTagsTest {
     assertThat(ended).as("%s ends", command[0]).isTrue();
   }
 
-  private BufferedImage printed(TagSheet sheet) throws IOException, InterruptedException {
+  private BufferedImage printed(TagFormat sheet) throws IOException, InterruptedException {
     String chromium = program("chromium").toString();
     Task task = SampleHouse.task();
     Plan plan = SampleHouse.plan();
@@ -68,8 +69,8 @@ class PrintedTagsTest {
     String first = html.substring(0, html.indexOf("</section>")) + "</section></body></html>";
     Path page = Files.writeString(dir.resolve("page.html"), first);
     Path picture = dir.resolve("page.png");
-    int width = (int) Math.ceil(sheet.paper().widthMm() / MM_PER_INCH * 96) + 2;
-    int height = (int) Math.ceil(sheet.paper().heightMm() / MM_PER_INCH * 96) + 2;
+    int width = (int) Math.ceil(sheet.pageWidthMm() / MM_PER_INCH * 96) + 2;
+    int height = (int) Math.ceil(sheet.pageHeightMm() / MM_PER_INCH * 96) + 2;
     run(
         dir.resolve("talk.txt").toFile(),
         chromium,
@@ -155,6 +156,13 @@ class PrintedTagsTest {
     program("zbarimg");
     TagSheet sheet = new TagSheet(PaperSize.LETTER, perPage);
     hasAll(read(printed(sheet)), perPage);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"101.6, 152.4", "100, 75"})
+  void theCodeOfALabelIsRead(double widthMm, double lengthMm) throws Exception {
+    program("zbarimg");
+    hasAll(read(printed(new TagRoll(widthMm, lengthMm))), 1);
   }
 
   @Test
