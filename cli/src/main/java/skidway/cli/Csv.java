@@ -2,10 +2,24 @@ package skidway.cli;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Writes rows of comma-separated values. */
+/**
+ * Writes rows of comma-separated values (RFC 4180). A spreadsheet evaluates a cell that starts like
+ * a formula, and a name in a packing list may; such a cell gets an apostrophe before it, which is
+ * common practice, and is then text. Numbers stay numbers.
+ */
 final class Csv {
+  private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
+
+  /**
+   * What starts a formula, in either width. Also after signs that other settings of a spreadsheet
+   * take for the end of a cell: a semicolon, a tab, a line end.
+   */
+  private static final Pattern FORMULA =
+      Pattern.compile("(?<=^|[;\t\r\n])(?=[ \\u00A0\\u3000]*[=+\\-@\t\r＝＋－＠])");
+
   private Csv() {}
 
   static String row(String... cells) {
@@ -18,7 +32,8 @@ final class Csv {
   }
 
   private static String quoted(String cell) {
-    boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-    return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    String safe = NUMBER.matcher(cell).matches() ? cell : FORMULA.matcher(cell).replaceAll("'");
+    boolean plain = safe.chars().noneMatch(c -> ",;\"\t\n\r".indexOf(c) >= 0);
+    return plain ? safe : '"' + safe.replace("\"", "\"\"") + '"';
   }
 }

@@ -4,15 +4,30 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import skidway.sheet.PaperSize;
+import skidway.sheet.TagFormat;
+import skidway.sheet.TagRoll;
 import skidway.sheet.TagSheet;
+import skidway.units.UnitSystem;
 
 /** What is asked of the tags. */
 final class TagOptions {
   @Option(
       names = "--tags",
       paramLabel = "N",
-      description = "tags on a page: 2, 4 or 8; ${DEFAULT-VALUE} unless told")
-  private int perPage = 4;
+      description = {
+        "tags on a page: 2, 4 or 8; or roll, a label a tag;",
+        "${DEFAULT-VALUE} unless told"
+      })
+  private String tags = "4";
+
+  @Option(
+      names = "--roll",
+      paramLabel = "SIZE",
+      description = {
+        "with --tags roll: width x length of a label; 4x6in",
+        "with a job in US units, else 100x150mm"
+      })
+  private @Nullable String roll;
 
   @Option(
       names = "--changed-since",
@@ -31,10 +46,31 @@ final class TagOptions {
     return Optional.ofNullable(since);
   }
 
-  TagSheet sheet(PaperSize paper) {
-    if (perPage != 2 && perPage != 4 && perPage != 8) {
-      throw new BadUsage("--tags is 2, 4 or 8, found " + perPage + ".");
+  TagFormat format(UnitSystem units, PaperSize paper) {
+    if (tags.equalsIgnoreCase("roll")) {
+      return roll == null ? TagRoll.usualWith(units) : roll(roll);
     }
-    return new TagSheet(paper.forTags(), perPage);
+    if (roll != null) {
+      throw new BadUsage("--roll goes with --tags roll, found --tags " + tags + ".");
+    }
+    return switch (tags) {
+      case "2", "4", "8" -> new TagSheet(paper.forTags(), Integer.parseInt(tags));
+      default -> throw new BadUsage("--tags is 2, 4, 8 or roll, found " + tags + ".");
+    };
+  }
+
+  private static TagRoll roll(String size) {
+    try {
+      return TagRoll.read(size)
+          .orElseThrow(
+              () ->
+                  new BadUsage(
+                      "--roll is width x length of a label with the unit, such as 4x6in or"
+                          + " 100x150mm, found "
+                          + size
+                          + "."));
+    } catch (IllegalArgumentException tooSmallOrLarge) {
+      throw new BadUsage("--roll: " + tooSmallOrLarge.getMessage());
+    }
   }
 }

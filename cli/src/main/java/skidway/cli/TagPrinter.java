@@ -12,6 +12,7 @@ import skidway.sheet.PaperSize;
 import skidway.sheet.StyledPage;
 import skidway.sheet.TagChange;
 import skidway.sheet.TagChanges;
+import skidway.sheet.TagFormat;
 import skidway.sheet.TagPage;
 import skidway.sheet.TagSheet;
 
@@ -20,7 +21,7 @@ final class TagPrinter {
   private final Screen screen;
   private final ChosenPlan chosen;
   private final TagOptions options;
-  private final TagSheet sheet;
+  private final TagFormat format;
   private final PdfPrinter pdf;
   private final boolean halved;
 
@@ -29,14 +30,14 @@ final class TagPrinter {
     this.screen = screen;
     this.chosen = chosen;
     this.options = options;
-    this.sheet = options.sheet(paper);
+    this.format = options.format(chosen.job().task().figures().units(), paper);
     this.pdf = pdf;
-    this.halved = sheet.paper() != paper;
+    this.halved = format instanceof TagSheet sheet && sheet.paper() != paper;
   }
 
   void writeAll(List<String> broken) {
     Task task = chosen.job().task();
-    StyledPage page = TagPage.of(task, chosen.plan(), fingerprint(), broken, sheet);
+    StyledPage page = TagPage.of(task, chosen.plan(), fingerprint(), broken, format);
     screen.result("Tags: %s", write("tags.html", page.forBrowser()));
     pdf.write("The tags", "tags.pdf", page::forPdf, foot());
     sayHalved();
@@ -52,7 +53,7 @@ final class TagPrinter {
   }
 
   private void sayHalved() {
-    if (halved) {
+    if (halved && format instanceof TagSheet sheet) {
       screen.say("The tags are for %s paper: tags keep their size.", sheet.paper().word());
     }
   }
@@ -62,7 +63,7 @@ final class TagPrinter {
     Plan older = PlanFiles.read(since(options.since().orElseThrow()), task);
     TagChanges changes = TagChanges.between(task, older, chosen.plan());
     String fingerprint = fingerprint();
-    StyledPage page = TagPage.of(chosen.plan(), fingerprint, changes, broken, sheet);
+    StyledPage page = TagPage.of(chosen.plan(), fingerprint, changes, broken, format);
     if (!changes.sameInputs()) {
       screen.say("The job's files have changed since revision %d; what is inside", changes.since());
       screen.say("bundles cannot be compared. With a new packing list print all tags.");

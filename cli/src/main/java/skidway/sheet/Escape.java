@@ -2,8 +2,9 @@ package skidway.sheet;
 
 /**
  * Makes any text safe inside XML and HTML, as element text or between double quotes. Characters
- * that XML cannot hold at all (control characters, halves of pairs) become a replacement sign, so
- * that nothing in a packing list can spoil a page.
+ * that XML cannot hold or nobody can see (control characters, halves of pairs) become a replacement
+ * sign, and so do those that turn the order of the letters after them: nothing in a packing list
+ * can spoil a page or make a spot's code read backwards.
  */
 final class Escape {
   private static final int REPLACEMENT = 0xFFFD;
@@ -28,8 +29,20 @@ final class Escape {
   }
 
   private static boolean allowed(int c) {
-    boolean control = c < 0x20 && c != '\t' && c != '\n' && c != '\r';
-    boolean halfPair = c >= 0xD800 && c <= 0xDFFF;
-    return !control && !halfPair && c != 0xFFFE && c != 0xFFFF;
+    boolean blank = c == '\t' || c == '\n' || c == '\r';
+    return switch (Character.getType(c)) {
+      case Character.CONTROL -> blank;
+      case Character.SURROGATE -> false;
+      default -> !turns(c) && (c & 0xFFFE) != 0xFFFE;
+    };
+  }
+
+  /** Bidi_Control of the Unicode Character Database, UAX #9 (from memory, confirm). */
+  private static boolean turns(int c) {
+    return c == 0x061C
+        || c == 0x200E
+        || c == 0x200F
+        || (c >= 0x202A && c <= 0x202E)
+        || (c >= 0x2066 && c <= 0x2069);
   }
 }

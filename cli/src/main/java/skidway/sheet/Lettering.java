@@ -13,6 +13,9 @@ final class Lettering {
 
   private static final double BOLD = 1.07;
 
+  /** Of the narrowest characters, in font sizes. */
+  private static final double NARROWEST = 0.38;
+
   private Lettering() {}
 
   static double widthMm(String text, double sizeMm, boolean bold) {
@@ -21,7 +24,7 @@ final class Lettering {
 
   private static double ems(int c) {
     if ("iIjl.,:;'|!/ ()-·".indexOf(c) >= 0) {
-      return 0.38;
+      return NARROWEST;
     }
     if ("mwMW@%".indexOf(c) >= 0) {
       return 0.93;
@@ -45,8 +48,10 @@ final class Lettering {
 
   /** The text with its end left out until it is no wider than this. */
   static String fitted(String text, double sizeMm, boolean bold, double mostMm) {
-    int most = text.codePointCount(0, text.length());
-    String shown = text;
+    // Of a name of thousands of letters no more are tried than could fit were they all narrow.
+    int couldFit = (int) Math.min(10_000, Math.ceil(mostMm / (NARROWEST * sizeMm))) + 1;
+    int most = Math.max(2, Math.min(text.codePointCount(0, text.length()), couldFit));
+    String shown = shortened(text, most);
     while (most > 2 && widthMm(shown, sizeMm, bold) > mostMm) {
       most--;
       shown = shortened(text, most);

@@ -74,6 +74,11 @@ final class PageStyle {
     return read("tags-pdf.css");
   }
 
+  /** What differs where every tag is a label of a roll. */
+  static String roll() {
+    return read("roll.css");
+  }
+
   private static String read(String name) {
     try (InputStream in = PageStyle.class.getResourceAsStream(name)) {
       if (in == null) {

@@ -23,7 +23,9 @@ import skidway.site.Zone;
  * @param stacks how many stand there
  * @param waits whether bundles wait there for a while
  * @param massKg of all that ever lies there, at most: stacks and bundles that wait
- * @param load the stack that presses hardest for what is allowed, as the audit finds it
+ * @param load the stack or waiting bundle that presses hardest for what is allowed, as the audit
+ *     finds it
+ * @param whileWaiting whether that is a waiting bundle
  * @param bending the joist that is bent most, if joists were checked
  * @param shear the joist with most shear, if joists were checked
  */
@@ -33,6 +35,7 @@ record Placard(
     boolean waits,
     double massKg,
     Optional<Margin> load,
+    boolean whileWaiting,
     Optional<Margin> bending,
     Optional<Margin> shear) {
 
@@ -55,14 +58,20 @@ record Placard(
             .distinct()
             .mapToDouble(id -> Tier.of(task, id).massKg())
             .sum();
+    Optional<Margin> load = tightest(margins, loadRule(zone));
     return new Placard(
         zone,
         here.size(),
         !waiting.isEmpty(),
         massKg,
-        tightest(margins, loadRule(zone)),
+        load,
+        load.filter(margin -> isWaitingPlace(margin.where(), plan)).isPresent(),
         tightest(margins, Rule.JOIST_BENDING),
         tightest(margins, Rule.JOIST_SHEAR));
+  }
+
+  private static boolean isWaitingPlace(String id, Plan plan) {
+    return plan.waitingPlaces().stream().anyMatch(spot -> spot.id().equals(id));
   }
 
   /** The bundles that some step sets down on a zone to wait. */

@@ -53,12 +53,8 @@ final class Placards {
   }
 
   private void planned(Placard placard) {
-    if (placard.stacks() == 0) {
-      boolean waits = placard.waits();
-      pane(
-          "Planned at most",
-          waits ? "waiting bundles" : "nothing",
-          waits ? "only for a while, as the steps say" : "no stack stands here");
+    if (placard.stacks() == 0 && !placard.waits()) {
+      pane("Planned at most", "nothing", "no stack stands here");
     } else if (placard.load().isEmpty()) {
       pane("Planned at most", "not checked", "do not load before it is");
     } else {
@@ -66,8 +62,13 @@ final class Placards {
       page.open("div", "class", words.broken() ? "bad" : "fine").leaf("p", "Planned at most");
       page.leaf("strong", words.value());
       String much = words.broken() ? "too much, at " : words.taken() + " of it, at ";
-      page.leaf("p", much + words.margin().where()).close();
+      String where = words.margin().where();
+      page.leaf("p", much + (placard.whileWaiting() ? waiting(where) : where)).close();
     }
+  }
+
+  private static String waiting(String place) {
+    return "waiting place " + place + ", for a while";
   }
 
   private String total(Placard placard) {

@@ -9,41 +9,41 @@ final class TagArt {
 
   private static final double GAP_MM = 2;
 
-  /** Size of the lines that tell which end it is, in units of the sheet. */
+  /** Size of the lines that tell which end it is, in units of the format. */
   private static final double END = 4;
 
   private final Markup page;
-  private final TagSheet sheet;
+  private final TagFormat format;
 
-  TagArt(Markup page, TagSheet sheet) {
+  TagArt(Markup page, TagFormat format) {
     this.page = page;
-    this.sheet = sheet;
+    this.format = format;
   }
 
   void write(Tag tag, RunningHead head, int end, boolean broken) {
-    List<TagLine> lines = new TagLines(sheet).of(tag, head, broken);
-    double width = sheet.innerWidthMm();
+    List<TagLine> lines = new TagLines(format).of(tag, head, broken);
+    double width = format.innerWidthMm();
     double below = lines.stream().mapToDouble(line -> line.heightMm(width)).sum();
-    double top = Math.max(24, sheet.innerHeightMm() - below);
+    double top = Math.max(24, format.innerHeightMm() - below);
     // Many cautions leave less room; the code shrinks before a caution is cut off.
-    double check = 3 * sheet.unitMm();
-    double qr = Math.min(sheet.qrMm(), top - check - 0.5);
-    String kind = sheet.standing() ? "tag standing" : "tag";
-    page.open("article", "class", kind, "style", mm("height", sheet.tagHeightMm()));
+    double check = 3 * format.unitMm();
+    double qr = Math.min(format.qrMm(), top - check - 0.5);
+    String kind = format.standing() ? "tag standing" : "tag";
+    page.open("article", "class", kind, "style", mm("height", format.tagHeightMm()));
     page.open("div", "class", "top", "style", mm("height", top));
-    if (sheet.standing()) {
+    if (format.standing()) {
       code(tag.place(), width, Math.max(16, top - qr - check - GAP_MM));
       page.open("div", "class", "row");
-      page.open("div", "class", "where");
+      page.open("div", "class", "where", "style", mm("width", width - qr - GAP_MM));
       level(tag.place(), width - qr - GAP_MM, 11);
       end(tag.place(), end, width - qr - GAP_MM);
       page.close();
       qr(tag, head, end, qr, check);
       page.close();
     } else {
-      double tier = Math.min(7 * sheet.unitMm(), top * 0.2);
-      page.open("div", "class", "where");
-      code(tag.place(), width - qr - GAP_MM, top - tier * 1.2 - 2 * END * sheet.unitMm() * 1.25);
+      double tier = Math.min(7 * format.unitMm(), top * 0.2);
+      page.open("div", "class", "where", "style", mm("width", width - qr - GAP_MM));
+      code(tag.place(), width - qr - GAP_MM, top - tier * 1.2 - 2 * END * format.unitMm() * 1.25);
       level(tag.place(), width - qr - GAP_MM, tier);
       end(tag.place(), end, width - qr - GAP_MM);
       page.close();
@@ -72,9 +72,9 @@ final class TagArt {
   }
 
   private void end(TagPlace place, int end, double widthMm) {
-    for (String line : TagEnd.lines(place, end, sheet.standing())) {
+    for (String line : TagEnd.lines(place, end, format.standing())) {
       double fits = widthMm / Lettering.widthMm(line, 1, true);
-      String size = mm("font-size", Math.min(fits, END * sheet.unitMm()));
+      String size = mm("font-size", Math.min(fits, END * format.unitMm()));
       page.leaf("p", line, "class", "end", "style", size);
     }
   }

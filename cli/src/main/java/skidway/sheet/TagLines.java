@@ -9,12 +9,12 @@ final class TagLines {
       "Helps to plan. Machine's chart, floor's designer, local codes govern.";
   static final String BROKEN = "This plan breaks rules. Do not unload by it.";
 
-  private final TagSheet sheet;
+  private final TagFormat format;
   private final double unitMm;
 
-  TagLines(TagSheet sheet) {
-    this.sheet = sheet;
-    this.unitMm = sheet.unitMm();
+  TagLines(TagFormat format) {
+    this.format = format;
+    this.unitMm = format.unitMm();
   }
 
   /**
@@ -38,7 +38,7 @@ final class TagLines {
   }
 
   private String bundle(Tag tag) {
-    return Lettering.fitted(tag.bundleId(), 5.4 * unitMm, true, sheet.innerWidthMm() * 0.95);
+    return Lettering.fitted(tag.bundleId(), 5.4 * unitMm, true, format.innerWidthMm() * 0.95);
   }
 
   private static String facts(Tag tag) {
@@ -58,8 +58,8 @@ final class TagLines {
           default -> tag.pieces() + " pieces";
         };
     String need = tag.need().isEmpty() ? "" : tag.need() + ". ";
-    double lines = sheet.perPage() < 8 ? 2.7 : tag.cautions().size() < 2 ? 1.8 : 0.98;
-    double room = sheet.innerWidthMm() * lines;
+    double lines = !format.small() ? 2.7 : tag.cautions().size() < 2 ? 1.8 : 0.98;
+    double room = format.innerWidthMm() * lines;
     int shown = tag.inside().size();
     String text = need + pieces + inside(tag, shown);
     while (shown > 0 && Lettering.widthMm(text, 3 * unitMm, false) > room) {
@@ -84,7 +84,7 @@ final class TagLines {
     for (int most = 60; most > 8; most -= 4) {
       String shown = Lettering.shortened(job, most);
       String words = new RunningHead(shown, head.revision(), head.fingerprint()).words();
-      if (Lettering.widthMm(words, 2.7 * unitMm, true) <= sheet.innerWidthMm()) {
+      if (Lettering.widthMm(words, 2.7 * unitMm, true) <= format.innerWidthMm()) {
         return words;
       }
     }

@@ -6,17 +6,17 @@ import skidway.plan.Plan;
 import skidway.plan.Task;
 
 /**
- * Writes the tags of bundles as sheets of paper to be printed, cut and put on: two for each bundle,
- * one for each end, in off-order.
+ * Writes the tags of bundles, to be printed, cut where they share a sheet, and put on: two for each
+ * bundle, one for each end, in off-order.
  */
 public final class TagPage {
   private final Markup page = new Markup();
   private final RunningHead head;
-  private final TagSheet sheet;
+  private final TagFormat format;
 
-  private TagPage(RunningHead head, TagSheet sheet) {
+  private TagPage(RunningHead head, TagFormat format) {
     this.head = head;
-    this.sheet = sheet;
+    this.format = format;
   }
 
   /**
@@ -25,15 +25,15 @@ public final class TagPage {
    * @param broken what the plan breaks, a sentence each
    */
   public static StyledPage of(
-      Task task, Plan plan, String fingerprint, List<String> broken, TagSheet sheet) {
+      Task task, Plan plan, String fingerprint, List<String> broken, TagFormat format) {
     List<Tag> tags = Tag.of(task, plan);
-    return new TagPage(head(plan, fingerprint), sheet).page(tags, broken, Optional.empty());
+    return new TagPage(head(plan, fingerprint), format).page(tags, broken, Optional.empty());
   }
 
   /** The page with the tags that have changed, and before them a list of those to take off. */
   public static StyledPage of(
-      Plan plan, String fingerprint, TagChanges changes, List<String> broken, TagSheet sheet) {
-    return new TagPage(head(plan, fingerprint), sheet)
+      Plan plan, String fingerprint, TagChanges changes, List<String> broken, TagFormat format) {
+    return new TagPage(head(plan, fingerprint), format)
         .page(changes.toPrint(), broken, Optional.of(changes));
   }
 
@@ -46,7 +46,7 @@ public final class TagPage {
     // As wide as a tag: a telephone shows one below the other, each as wide as its screen.
     page.empty("meta", "name", "viewport", "content", "width=" + tagPixels());
     page.leaf("title", "Tags. " + head.words());
-    page.open("style").verbatim(StyledPage.STYLE).verbatim(paper()).close().close().line();
+    page.open("style").verbatim(StyledPage.STYLE).verbatim(format.css()).close().close().line();
     page.open("body").line();
     if (!broken.isEmpty() || changes.isPresent()) {
       page.open("div", "class", "list").leaf("h1", head.words()).line();
@@ -54,25 +54,41 @@ public final class TagPage {
       changes.ifPresent(this::takeOff);
       page.close().line();
     }
-    int perBundle = 2;
-    for (int from = 0; from < tags.size(); from += sheet.perPage() / perBundle) {
-      int to = Math.min(tags.size(), from + sheet.perPage() / perBundle);
-      sheet(tags.subList(from, to), !broken.isEmpty());
+    if (format instanceof TagSheet sheet) {
+      sheets(tags, sheet, !broken.isEmpty());
+    } else {
+      labels(tags, !broken.isEmpty());
     }
     page.close().close();
     return new StyledPage(
         "<!DOCTYPE html>\n" + page.done() + "\n", PageStyle.tags(), PageStyle.tagsInPdf());
   }
 
-  private void sheet(List<Tag> tags, boolean broken) {
-    page.open("section", "class", "sheet").line();
-    CutMarks.write(page, sheet);
-    TagArt art = new TagArt(page, sheet);
-    for (Tag tag : tags) {
-      art.write(tag, head, 1, broken);
-      art.write(tag, head, 2, broken);
+  private void sheets(List<Tag> tags, TagSheet sheet, boolean broken) {
+    int bundles = sheet.perPage() / 2;
+    for (int from = 0; from < tags.size(); from += bundles) {
+      page.open("section", "class", "sheet").line();
+      CutMarks.write(page, sheet);
+      tags.subList(from, Math.min(tags.size(), from + bundles)).forEach(tag -> both(tag, broken));
+      page.close().line();
     }
-    page.close().line();
+  }
+
+  private void both(Tag tag, boolean broken) {
+    TagArt art = new TagArt(page, format);
+    art.write(tag, head, 1, broken);
+    art.write(tag, head, 2, broken);
+  }
+
+  private void labels(List<Tag> tags, boolean broken) {
+    TagArt art = new TagArt(page, format);
+    for (Tag tag : tags) {
+      for (int end = 1; end <= 2; end++) {
+        page.open("section", "class", "label").line();
+        art.write(tag, head, end, broken);
+        page.close().line();
+      }
+    }
   }
 
   private void takeOff(TagChanges changes) {
@@ -101,25 +117,8 @@ public final class TagPage {
     page.leaf("p", "Take off both tags of each bundle before the new ones go on.");
   }
 
-  private String paper() {
-    PaperSize paper = sheet.paper();
-    return "@page { size: "
-        + PageStyle.millimetres(paper.widthMm(), paper.heightMm())
-        + "; margin: 0; }\n.sheet, .cuts { width: "
-        + Numbers.of(paper.widthMm())
-        + "mm; height: "
-        + Numbers.of(paper.heightMm())
-        + "mm; }\n.sheet { padding: "
-        + Numbers.of(TagSheet.MARGIN_MM)
-        + "mm; }\n.tag { width: "
-        + Numbers.of(sheet.tagWidthMm())
-        + "mm; padding: "
-        + Numbers.of(TagSheet.PADDING_MM)
-        + "mm; }\n";
-  }
-
   /** A tag with its edge, in the pixels of style sheets, 96 to the inch. */
   private int tagPixels() {
-    return (int) Math.ceil(sheet.tagWidthMm() / 25.4 * 96) + 8;
+    return (int) Math.ceil(format.tagWidthMm() / 25.4 * 96) + 8;
   }
 }

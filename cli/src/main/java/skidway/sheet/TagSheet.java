@@ -5,7 +5,7 @@ package skidway.sheet;
  *
  * @param perPage 2, 4 or 8
  */
-public record TagSheet(PaperSize paper, int perPage) {
+public record TagSheet(PaperSize paper, int perPage) implements TagFormat {
   /** Wide enough for the blind edge of common printers and for the cut marks in it. */
   static final double MARGIN_MM = 8;
 
@@ -29,34 +29,70 @@ public record TagSheet(PaperSize paper, int perPage) {
     return perPage / columns();
   }
 
-  double tagWidthMm() {
+  @Override
+  public double tagWidthMm() {
     return (paper.widthMm() - 2 * MARGIN_MM) / columns();
   }
 
-  double tagHeightMm() {
+  @Override
+  public double tagHeightMm() {
     return (paper.heightMm() - 2 * MARGIN_MM) / rows();
   }
 
-  double innerWidthMm() {
+  @Override
+  public double innerWidthMm() {
     return tagWidthMm() - 2 * PADDING_MM;
   }
 
-  double innerHeightMm() {
+  @Override
+  public double innerHeightMm() {
     return tagHeightMm() - 2 * PADDING_MM;
   }
 
-  /** Whether tags stand, so that the spot's code has the whole width. */
-  boolean standing() {
+  @Override
+  public boolean standing() {
     return perPage == 4;
   }
 
-  /** What the sizes of letters are counted in, millimetres. */
-  double unitMm() {
+  @Override
+  public double unitMm() {
     return perPage == 2 ? 2 : perPage == 4 ? 1.2 : 0.94;
   }
 
-  /** Edge of the code that telephones read, quiet zone included. */
-  double qrMm() {
+  @Override
+  public double qrMm() {
     return perPage == 2 ? 68 : perPage == 4 ? 46 : 31;
+  }
+
+  @Override
+  public double pageWidthMm() {
+    return paper.widthMm();
+  }
+
+  @Override
+  public double pageHeightMm() {
+    return paper.heightMm();
+  }
+
+  @Override
+  public boolean small() {
+    return perPage == 8;
+  }
+
+  @Override
+  public String css() {
+    return "@page { size: "
+        + PageStyle.millimetres(paper.widthMm(), paper.heightMm())
+        + "; margin: 0; }\n.sheet, .cuts { width: "
+        + Numbers.of(paper.widthMm())
+        + "mm; height: "
+        + Numbers.of(paper.heightMm())
+        + "mm; }\n.sheet { padding: "
+        + Numbers.of(TagSheet.MARGIN_MM)
+        + "mm; }\n.tag { width: "
+        + Numbers.of(tagWidthMm())
+        + "mm; padding: "
+        + Numbers.of(TagSheet.PADDING_MM)
+        + "mm; }\n";
   }
 }

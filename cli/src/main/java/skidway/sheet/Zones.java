@@ -5,18 +5,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
+import skidway.plan.Stack;
 import skidway.plan.Task;
+import skidway.site.Spot;
 import skidway.site.Zone;
 
-/** Tells which deck or yard a margin is about: by its stack's code or by the zone's own name. */
+/**
+ * Tells which deck or yard a margin is about: by the code of its stack or waiting place, or by the
+ * zone's own name.
+ */
 record Zones(List<String> ids, Map<String, String> zoneBySpot) {
   static Zones of(Task task, Plan plan) {
     return new Zones(
         task.site().zones().stream().map(Zone::id).toList(),
-        plan.stacks().stream()
-            .collect(Collectors.toMap(s -> s.spot().id(), s -> s.spot().zoneId(), (a, b) -> a)));
+        Stream.concat(plan.stacks().stream().map(Stack::spot), plan.waitingPlaces().stream())
+            .collect(Collectors.toMap(Spot::id, Spot::zoneId, (a, b) -> a)));
   }
 
   List<Margin> about(String zoneId, List<Margin> margins) {

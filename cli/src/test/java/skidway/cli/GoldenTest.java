@@ -37,6 +37,7 @@ class GoldenTest {
       compare(name, "plan.json", Files.readString(job.resolve("plans/001.json")));
       compare(name, "map.svg", Files.readString(job.resolve("out/map-001.svg")));
       compare(name, "packet.html", Files.readString(job.resolve("out/packet-001.html")));
+      compare(name, "pull.csv", Files.readString(job.resolve("out/pull.csv")));
     } finally {
       Locale.setDefault(before);
     }

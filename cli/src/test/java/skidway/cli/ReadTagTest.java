@@ -176,7 +176,7 @@ class ReadTagTest {
 
   @Test
   void wrongOptionsAreTold() {
-    for (String option : List.of("--tags=3", "--paper=a5", "--changed-since=7")) {
+    for (String option : List.of("--tags=3", "--roll=4x6in", "--paper=a5", "--changed-since=7")) {
       Shell shell = Shell.run("print", job.toString(), option);
       assertThat(shell.code()).as(option).isEqualTo(ExitCode.BAD_INPUT);
       assertThat(shell.err()).doesNotContain("at skidway.");

@@ -110,6 +110,29 @@ class PlacardTest {
   }
 
   @Test
+  void aBundleThatWaitsMayPressHarderThanAnyStack() throws Exception {
+    Spot waiting = PLAN.waitingPlaces().get(0);
+    int zone = TASK.site().zones().indexOf(TASK.site().zone(waiting.zoneId()).orElseThrow());
+    String stack =
+        PLAN.stacks().stream()
+            .map(s -> s.spot())
+            .filter(s -> s.zoneId().equals(waiting.zoneId()))
+            .findFirst()
+            .orElseThrow()
+            .id();
+    Rule rule = Placard.loadRule(TASK.site().zones().get(zone));
+    Margin lying = new Margin(rule, stack, 40, 71.8, false);
+    Margin less = new Margin(rule, waiting.id(), 39, 71.8, false);
+    assertThat(placards(stacks(lying, less)).get(zone)).contains("of it, at " + stack);
+    Margin more = new Margin(rule, waiting.id(), 41, 71.8, false);
+    assertThat(placards(stacks(lying, more)).get(zone))
+        .contains("58 % of it, at waiting place " + waiting.id() + ", for a while");
+    Margin broken = new Margin(rule, waiting.id(), 72, 71.8, false);
+    assertThat(placards(stacks(lying, broken)).get(zone))
+        .contains("too much, at waiting place " + waiting.id());
+  }
+
+  @Test
   void whatNobodyCheckedIsNotSaidToBeFine() throws Exception {
     String deck = placards(SampleAudit.nothing()).get(0);
     assertThat(deck).contains("Planned at mostnot checked", "none loaded");

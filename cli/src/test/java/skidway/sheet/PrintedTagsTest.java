@@ -25,6 +25,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import skidway.paper.Foot;
 import skidway.paper.Press;
@@ -63,7 +64,7 @@ class PrintedTagsTest {
     assertThat(ended).as("%s ends", command[0]).isTrue();
   }
 
-  private static BufferedImage printed(TagSheet sheet) throws IOException {
+  private static BufferedImage printed(TagFormat sheet) throws IOException {
     Task task = SampleHouse.task();
     Plan plan = SampleHouse.plan();
     String html = TagPage.of(task, plan, "a1b2c3d4e5f60718", List.of(), sheet).forPdf();
@@ -138,6 +139,13 @@ class PrintedTagsTest {
     program("zbarimg");
     TagSheet sheet = new TagSheet(PaperSize.LETTER, perPage);
     hasAll(read(printed(sheet)), perPage);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"101.6, 152.4", "100, 75"})
+  void theCodeOfALabelIsRead(double widthMm, double lengthMm) throws Exception {
+    program("zbarimg");
+    hasAll(read(printed(new TagRoll(widthMm, lengthMm))), 1);
   }
 
   @Test

@@ -36,9 +36,30 @@ import skidway.units.UnitSystem;
 final class UglySite {
   static final String SPITEFUL = "<script>alert('x')</script> & \"Söhne\" \u0001";
 
-  private UglySite() {}
+  /** Stands wherever a job has a name. */
+  private final String name;
+
+  private UglySite(String name) {
+    this.name = name;
+  }
 
   static Task task(int stacks) {
+    return new UglySite(SPITEFUL).ask(stacks);
+  }
+
+  static Plan plan(int stacks) {
+    return new UglySite(SPITEFUL).answer(stacks);
+  }
+
+  static Task task(String name, int stacks) {
+    return new UglySite(name).ask(stacks);
+  }
+
+  static Plan plan(String name, int stacks) {
+    return new UglySite(name).answer(stacks);
+  }
+
+  private Task ask(int stacks) {
     List<Bundle> bundles = new ArrayList<>();
     List<Load> loads = new ArrayList<>();
     for (int i = 0; i < 7; i++) {
@@ -53,15 +74,15 @@ final class UglySite {
               .build());
     }
     return new Task(
-        SPITEFUL + " with a job name that goes on and on until nobody can remember its beginning",
+        name + " with a job name that goes on and on until nobody can remember its beginning",
         site(),
         new Delivery(loads, bundles),
         Settings.defaults(),
         new Figures(UnitSystem.METRIC));
   }
 
-  static Plan plan(int stacks) {
-    Task task = task(stacks);
+  private Plan answer(int stacks) {
+    Task task = ask(stacks);
     List<Stack> all = new ArrayList<>();
     for (int i = 0; i < stacks; i++) {
       all.add(new Stack(spot(i), List.of(bundleId(i))));
@@ -82,19 +103,19 @@ final class UglySite {
         List.of());
   }
 
-  private static String bundleId(int i) {
-    return i == 0 ? SPITEFUL : "BUNDLE-2031-NORTH-GABLE-" + i;
+  private String bundleId(int i) {
+    return i == 0 ? name : "BUNDLE-2031-NORTH-GABLE-" + i;
   }
 
-  private static Spot spot(int i) {
-    String id = i == 1 ? SPITEFUL : i == 2 ? "the long spot by the gate" : "P" + i;
+  private Spot spot(int i) {
+    String id = i == 1 ? name : i == 2 ? "the long spot by the gate" : "P" + i;
     Footprint area = new Footprint(new Point(20 + i % 8 * 7, 20 + i / 8 * 5), i * 11, 5, 1);
-    return new Spot(id, SPITEFUL, SpotKind.STACK, area, OpenSide.LEFT, 0.9, OptionalDouble.empty());
+    return new Spot(id, name, SpotKind.STACK, area, OpenSide.LEFT, 0.9, OptionalDouble.empty());
   }
 
-  private static Site site() {
+  private Site site() {
     return new Site(
-        SPITEFUL,
+        name,
         Outline.box(0, 0, 200, 110),
         -30,
         0.15,
@@ -102,7 +123,7 @@ final class UglySite {
             new Wall(
                 "<b>W</b>", new Point(120, 40), new Point(132, 40), 0.2, Starter.FULL, List.of())),
         List.of(),
-        List.of(new Yard(SPITEFUL, Outline.box(10, 10, 90, 70), 50)),
+        List.of(new Yard(name, Outline.box(10, 10, 90, 70), 50)),
         List.of(),
         List.of(
             new KeepClear(

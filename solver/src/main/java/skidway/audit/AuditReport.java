@@ -12,7 +12,8 @@ import skidway.plan.Margin;
  * @param remarks what could not be checked, and what is the site's own matter and no plan's fault
  * @param effort the crew time as the audit computes it
  * @param stackMargins for each stack and each rule that can be measured on it the tightest margin,
- *     stack by stack in the plan's order; where is the spot's code
+ *     stack by stack in the plan's order; then for each waiting place how hard a bundle presses
+ *     there; where is the spot's code
  * @param pieceMargins for each class of pieces what carrying one asks of people; where is the class
  * @param notes what no plan can settle and people must
  */

@@ -1,26 +1,42 @@
 package skidway.audit;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import skidway.plan.Margin;
 import skidway.plan.Stack;
 import skidway.plan.Step;
 import skidway.rules.Rule;
+import skidway.site.Spot;
 
 /**
  * Sorts margins by stack: for each stack, in the plan's order, and each rule the tightest of what
- * was measured on it, between it and another place, or in a step that brings a bundle to it.
+ * was measured on it, between it and another place, or in a step that brings a bundle to it. After
+ * them, for each waiting place, how hard a bundle presses there.
  */
 final class StackMargins {
+  private static final Set<Rule> WHILE_WAITING =
+      Collections.unmodifiableSet(EnumSet.of(Rule.ZONE_LOAD, Rule.GROUND_PRESSURE));
+
   private final List<String> spotIds;
+  private final List<String> waitingIds;
   private final Map<String, List<String>> spotsByPlace = new HashMap<>();
 
   private StackMargins(Scene scene) {
     spotIds = scene.plan().stacks().stream().map(Stack::spot).map(s -> s.id()).distinct().toList();
+    waitingIds =
+        scene.plan().waitingPlaces().stream()
+            .map(Spot::id)
+            .filter(id -> !spotIds.contains(id))
+            .distinct()
+            .toList();
     spotIds.forEach(id -> spotsByPlace.put(id, List.of(id)));
+    waitingIds.forEach(id -> spotsByPlace.put(id, List.of(id)));
     for (Step step : scene.steps()) {
       spotsByPlace.putIfAbsent("step " + step.number(), List.of(step.toId()));
     }
@@ -53,6 +69,10 @@ final class StackMargins {
     }
     List<Margin> sorted = new ArrayList<>();
     spotIds.forEach(id -> sorted.addAll(bySpot.getOrDefault(id, Map.of()).values()));
+    waitingIds.stream()
+        .flatMap(id -> bySpot.getOrDefault(id, Map.of()).values().stream())
+        .filter(margin -> WHILE_WAITING.contains(margin.rule()))
+        .forEach(sorted::add);
     return sorted;
   }
 

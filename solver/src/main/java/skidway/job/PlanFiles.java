@@ -71,7 +71,8 @@ public final class PlanFiles {
    * Reads a plan file.
    *
    * @param task gives the spots that the plan may name by their id alone
-   * @throws BadInput if it is not a plan; whether the plan is any good is not judged
+   * @throws BadInput if it is not a plan, or of another revision than its name says; whether the
+   *     plan is any good is not judged
    */
   public static Plan read(Path file, Task task) {
     Problems problems = new Problems();
@@ -82,7 +83,7 @@ public final class PlanFiles {
             .read(name, FileBounds.MOST_PLAN_BYTES)
             .flatMap(source -> JsonTree.read(source, problems))
             .map(tree -> new Fields(tree, "a plan", new Values(problems, UnitSystem.METRIC, true)))
-            .flatMap(fields -> new PlanReader(problems, task).plan(fields));
+            .flatMap(fields -> new PlanReader(problems, task, revision(file)).plan(fields));
     problems.throwIfAny(List.of(name));
     return plan.orElseThrow();
   }

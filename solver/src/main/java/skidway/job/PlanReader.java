@@ -2,6 +2,7 @@ package skidway.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -30,16 +31,21 @@ final class PlanReader {
 
   private final Problems problems;
   private final PlanSpots spots;
+  private final int numbered;
 
-  PlanReader(Problems problems, Task task) {
+  /**
+   * @param numbered the revision that the file's name says; 0 if it says none
+   */
+  PlanReader(Problems problems, Task task, int numbered) {
     this.problems = problems;
+    this.numbered = numbered;
     this.spots = new PlanSpots(task.site().spots());
   }
 
   Optional<Plan> plan(Fields f) {
     Format.check(f);
     String jobName = Plain.text(f, "jobName");
-    int revision = Plain.whole(f, "revision", 1);
+    int revision = revision(f);
     String inputs = Plain.text(f, "inputs");
     String previous = Plain.text(f, "previous");
     int events = f.has("events") ? Plain.whole(f, "events", 0) : 0;
@@ -69,6 +75,21 @@ final class PlanReader {
                 baselines,
                 margins,
                 events));
+  }
+
+  /** Tags and pages name the revision, so a plan copied by hand must not pass for its original. */
+  private int revision(Fields f) {
+    int before = problems.count();
+    int revision = Plain.whole(f, "revision", 1);
+    if (problems.count() == before && numbered > 0 && revision != numbered) {
+      String name = String.format(Locale.ROOT, "%03d.json", numbered);
+      f.report(
+          f.at("revision"),
+          revision + " as \"revision\" in " + name,
+          "a plan file is named by its revision: " + name + " holds revision " + numbered,
+          "write " + numbered + " if this is a plan of its own; delete it if it is only a copy");
+    }
+    return revision;
   }
 
   private <T> List<T> list(

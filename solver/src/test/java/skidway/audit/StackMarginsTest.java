@@ -1,8 +1,12 @@
 package skidway.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static skidway.testkit.BundleBuilder.aBundle;
 import static skidway.testkit.PlanBuilder.aPlan;
+import static skidway.testkit.PlanBuilder.liftOn;
+import static skidway.testkit.PlanBuilder.place;
+import static skidway.testkit.PlanBuilder.setDown;
 import static skidway.testkit.SiteBuilder.aSite;
 import static skidway.testkit.SiteBuilder.spot;
 import static skidway.testkit.Tasks.task;
@@ -12,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import skidway.plan.Margin;
 import skidway.plan.Task;
 import skidway.rules.Rule;
+import skidway.site.Spot;
+import skidway.timber.Bundle;
 
 final class StackMarginsTest {
   private final Task task =
@@ -61,5 +67,31 @@ final class StackMarginsTest {
     assertThat(of("Y1", Rule.SPOTS_APART).value()).isEqualTo(of("Y2", Rule.SPOTS_APART).value());
     assertThat(of("Y2", Rule.MACHINE_CAPACITY).value()).isEqualTo(100);
     assertThat(of("Y1", Rule.MACHINE_CAPACITY).value()).isEqualTo(300);
+  }
+
+  @Test
+  void whatABundlePressesWhileItWaitsComesAfterTheStacks() {
+    Bundle upper = aBundle("B1").load("L1", 1).size(4, 0.8, 0.4).weighing(500).build();
+    Bundle lower = aBundle("B2").load("L1", 2).size(4, 0.8, 0.4).weighing(100).build();
+    Task two = task(aSite().build(), upper, lower);
+    Spot stack = spot("Y1", "yard", 10, 8, 4.5, 0.9);
+    Spot waiting = spot("T1", "deck", 15, 19.5, 4.5, 0.9);
+    List<Margin> all =
+        Audit.of(
+                two,
+                aPlan()
+                    .stack(stack, "B2", "B1")
+                    .waiting(waiting)
+                    .steps(
+                        setDown(two, 1, upper, waiting),
+                        place(two, 2, lower, stack, 1),
+                        liftOn(two, 3, upper, waiting, stack, 2))
+                    .build(two))
+            .stackMargins();
+    Margin last = all.get(all.size() - 1);
+    assertThat(all).filteredOn(m -> m.where().equals("T1")).containsExactly(last);
+    assertThat(last.rule()).isEqualTo(Rule.ZONE_LOAD);
+    // 500 kg of standard gravity on 4 m by 0.8 m.
+    assertThat(last.value()).isCloseTo(500 * 9.80665 / 3.2 / 1000, within(1e-9));
   }
 }

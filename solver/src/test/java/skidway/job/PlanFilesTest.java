@@ -142,6 +142,29 @@ final class PlanFilesTest {
   }
 
   @Test
+  void aCopyThatKeptItsRevisionIsToldWhereAndWhatToDo() throws IOException {
+    Path first = PlanFiles.write(folder, SamplePlans.exact(1));
+    Path copy = Files.copy(first, first.resolveSibling("002.json"));
+    assertThat(problems(copy))
+        .singleElement()
+        .matches(p -> p.line() == 4 && p.column() == 15)
+        .satisfies(p -> assertThat(p.found()).isEqualTo("1 as \"revision\" in 002.json"))
+        .satisfies(p -> assertThat(p.wayOut()).startsWith("write 2 if this is a plan of its own"));
+    Files.writeString(
+        copy, Files.readString(copy).replaceFirst("\"revision\": 1,", "\"revision\": 2,"));
+    assertThat(PlanFiles.read(copy, task).revision()).isEqualTo(2);
+    Files.writeString(copy, Files.readString(copy).replaceFirst("\"revision\": 2,", ""));
+    assertThat(problems(copy)).singleElement().asString().contains("without \"revision\"");
+  }
+
+  @Test
+  void aPlanByAnotherNameMayBeOfAnyRevision() throws IOException {
+    Path first = PlanFiles.write(folder, SamplePlans.exact(1));
+    Path tried = Files.copy(first, first.resolveSibling("tried.json"));
+    assertThat(PlanFiles.read(tried, task).revision()).isEqualTo(1);
+  }
+
+  @Test
   void reportsEveryMistakeOfAHandEdit() throws IOException {
     Path file = PlanFiles.write(folder, SamplePlans.exact(1));
     String text =
