@@ -91,7 +91,8 @@ public final class EventsFile {
     return sealed;
   }
 
-  private static void write(WriteLock lock, Job job, EventLines lines, List<String> sealed) throws IOException {
+  private static void write(WriteLock lock, Job job, EventLines lines, List<String> sealed)
+      throws IOException {
     Path torn = job.folder().resolve(TORN);
     try (AppendedFile file = lock.open(job.folder().resolve(NAME))) {
       file.setAside(lines.soundLength(), torn);
