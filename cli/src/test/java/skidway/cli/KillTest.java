@@ -24,12 +24,13 @@ class KillTest {
 
   @TempDir private Path dir = Path.of("");
 
-  /** Records one event after the other until it is killed, and says each that was acknowledged. */
+  /** Records one event after the other until it is killed, and says each that is acknowledged. */
   static final class Endless {
     private Endless() {}
 
     public static void main(String[] args) {
-      for (int seq = Integer.parseInt(args[1]); ; seq++) {
+      ProcessHandle test = ProcessHandle.current().parent().orElseThrow();
+      for (int seq = Integer.parseInt(args[1]); test.isAlive(); seq++) {
         String word = seq % 2 == 1 ? "missing" : "found";
         Shell shell = Shell.run("record", args[0], word, "B09", "--by", "Ann");
         if (shell.code() != ExitCode.FINE) {

@@ -120,7 +120,10 @@ final class EventsFileTest {
     byte[] whole = Files.readAllBytes(file);
     Path torn = folder.resolve("events.torn");
     int lastLine = lastLine(whole);
-    for (int length = lastLine - 2; length <= whole.length; length += 1 + length % 7) {
+    for (int length = lastLine - 2; length <= whole.length; length++) {
+      if (length > lastLine + 3 && length < whole.length - 4 && length % 10 > 0) {
+        continue; // each cut waits for the disk several times
+      }
       Files.write(file, Arrays.copyOf(whole, length));
       Files.deleteIfExists(torn);
       int known = read().size();

@@ -50,6 +50,16 @@ class ContradictionsTest {
         of(
             here().placed("B1", "Y1", 1).clock(START).placed("B2", "Y1", 2),
             "The stack on Y1 changed at 2031-05-05 08:01, after 2031-05-05 08:00"),
+        of(
+            down()
+                .arrived("L2")
+                .clock(START.plusMinutes(20))
+                .moved("B2", "Y2", 1)
+                .clock(START.plusMinutes(5)) // recorded late, and empties the spot
+                .pulled("W1-C1-1", "W1-C1-2")
+                .clock(START.plusMinutes(10))
+                .placed("B4", "Y1", 1),
+            "The stack on Y1 changed at 2031-05-05 08:20, after 2031-05-05 08:10"),
         of(here().moved("B1", "Y2", 1), "B1 lies nowhere yet", "placed B1 at"),
         of(here().moved("B7", "Y2", 1), "no bundle \"B7\""),
         of(down().moved("B1", "Y2", 1), "On bundle B1 at Y1, tier 1 lies B2"),
