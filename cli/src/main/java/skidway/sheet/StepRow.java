@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import skidway.plan.Plan;
+import skidway.plan.Reason;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
 import skidway.plan.Task;
@@ -20,10 +21,12 @@ final class StepRow {
   private final SheetTable table;
   private final Task task;
   private final Map<String, StackView> stacks;
+  private final List<Reason> reasons;
 
   StepRow(SheetTable table, Task task, Plan plan) {
     this.table = table;
     this.task = task;
+    this.reasons = plan.reasons();
     this.stacks =
         StackView.of(task, plan).stream()
             .collect(Collectors.toUnmodifiableMap(s -> s.spot().id(), s -> s, (a, b) -> a));
@@ -49,11 +52,21 @@ final class StepRow {
       String heed = "Above " + height + ": cross supports or wedges first.";
       words.text(" ").leaf("strong", heed, "class", "heed");
     }
+    advice(step).ifPresent(advice -> words.text(" ").leaf("span", advice, "class", "advice"));
     words.close();
     to(step, rack);
     bearers(step, rack);
     machine(step);
     table.close();
+  }
+
+  /** How its bearers would spare the joists, told when they are laid. */
+  private Optional<String> advice(Step step) {
+    return reasons.stream()
+        .filter(r -> step.tier() == 1 && r.bundleId().equals(step.bundleId()))
+        .filter(r -> r.spotId().equals(step.toId()))
+        .flatMap(r -> r.bearerAdvice().stream())
+        .findFirst();
   }
 
   /** Whether the stack needs cross supports or wedges from this lift on, and not before. */
