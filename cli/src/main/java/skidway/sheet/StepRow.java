@@ -36,7 +36,9 @@ final class StepRow {
     Optional<StackView> stack = Optional.ofNullable(stacks.get(step.toId()));
     boolean rack = stack.filter(StackView::rack).isPresent();
     Optional<Bundle> bundle = task.delivery().bundle(step.bundleId());
-    table.openRow(step.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    Optional<String> advice = advice(step);
+    String kind = step.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    table.openRow(advice.isPresent() ? kind + " noted" : kind);
     Markup lift = table.openCell("lift");
     lift.leaf("span", "", "class", "box").leaf("b", Integer.toString(step.number())).close();
     Markup name = table.openName("bundle").text(step.bundleId());
@@ -52,12 +54,12 @@ final class StepRow {
       String heed = "Above " + height + ": cross supports or wedges first.";
       words.text(" ").leaf("strong", heed, "class", "heed");
     }
-    advice(step).ifPresent(advice -> words.text(" ").leaf("span", advice, "class", "advice"));
     words.close();
     to(step, rack);
     bearers(step, rack);
     machine(step);
     table.close();
+    advice.ifPresent(a -> table.note("To spare the joists under " + step.toId() + ": " + a));
   }
 
   /** How its bearers would spare the joists, told when they are laid. */

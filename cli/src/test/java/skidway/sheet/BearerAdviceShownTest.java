@@ -22,6 +22,7 @@ class BearerAdviceShownTest {
     return new Reason(bundleId, spotId, 1, "", OptionalDouble.empty(), sentences);
   }
 
+  /** What is said after the lift of a bundle. */
   private static List<String> rowsWithAdvice(Reason reason) throws Exception {
     Plan p = SampleHouse.plan();
     Plan plan =
@@ -41,9 +42,14 @@ class BearerAdviceShownTest {
             p.margins());
     String page = Packet.html(SampleHouse.task(), plan, "f", SampleAudit.nothing());
     return SvgText.elements(SvgText.parse(page.substring(page.indexOf("<html"))), "tr").stream()
+        .filter(row -> row.getTextContent().contains(ADVICE))
+        .peek(row -> assertThat(before(row)).contains(reason.bundleId(), "tier 1"))
         .map(Element::getTextContent)
-        .filter(row -> row.contains(ADVICE))
         .toList();
+  }
+
+  private static String before(Element row) {
+    return row.getPreviousSibling().getTextContent();
   }
 
   @Test
@@ -52,8 +58,7 @@ class BearerAdviceShownTest {
     String code = STACK.spot().id();
     assertThat(rowsWithAdvice(reason(lowest, code)))
         .singleElement()
-        .asString()
-        .contains(lowest, code, "tier 1");
+        .isEqualTo("To spare the joists under " + code + ": " + ADVICE);
   }
 
   @Test
