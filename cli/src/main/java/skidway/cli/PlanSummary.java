@@ -9,7 +9,7 @@ import skidway.plan.Effort;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
 import skidway.plan.Task;
-import skidway.plan.Unplaced;
+import skidway.sheet.SameFate;
 import skidway.sheet.Shopping;
 import skidway.units.Figures;
 
@@ -57,9 +57,9 @@ final class PlanSummary {
     if (!plan.unplaced().isEmpty()) {
       lines.add("");
       lines.add("Without a spot");
-      for (Unplaced unplaced : plan.unplaced()) {
-        lines.add("  " + unplaced.sentence());
-        lines.add("    binding: " + unplaced.rule().id() + " - " + unplaced.rule().sentence());
+      for (SameFate fate : SameFate.of(plan.unplaced())) {
+        lines.add("  " + fate.sentence());
+        lines.add("    binding: " + fate.rule().id() + " - " + fate.rule().sentence());
       }
     }
     return lines;

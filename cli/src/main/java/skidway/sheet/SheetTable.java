@@ -80,6 +80,12 @@ final class SheetTable {
     return this;
   }
 
+  /** A line as wide as the table, about the row before it, which is of the kind "noted". */
+  void note(String words) {
+    page.open("tr", "class", "note", "role", "row");
+    page.leaf("td", words, "colspan", span(), "role", "cell").close();
+  }
+
   /** Ends the heading, row or cell that is open. */
   SheetTable close() {
     page.close();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import skidway.plan.Plan;
+import skidway.plan.Reason;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
 import skidway.plan.Task;
@@ -18,10 +19,12 @@ final class StepRow {
   private final SheetTable table;
   private final Task task;
   private final List<StackView> stacks;
+  private final List<Reason> reasons;
 
   StepRow(SheetTable table, Task task, Plan plan) {
     this.table = table;
     this.task = task;
+    this.reasons = plan.reasons();
     this.stacks = StackView.of(task, plan);
   }
 
@@ -29,8 +32,10 @@ final class StepRow {
     Optional<StackView> stack = StackView.broughtTo(stacks, step);
     boolean rack = stack.filter(StackView::rack).isPresent();
     Optional<Bundle> bundle = task.delivery().bundle(step.bundleId());
+    Optional<String> advice = advice(step);
     StepKind look = step.kind().waits() ? StepKind.SET_DOWN : step.kind();
-    table.openRow(look.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    String kind = look.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    table.openRow(advice.isPresent() ? kind + " noted" : kind);
     Markup lift = table.openCell("lift");
     lift.leaf("span", "", "class", "box").leaf("b", Integer.toString(step.number())).close();
     Markup name = table.openName("bundle").text(step.bundleId());
@@ -48,6 +53,16 @@ final class StepRow {
     bearers(step, rack);
     machine(step);
     table.close();
+    advice.ifPresent(a -> table.note("To spare the joists under " + step.toId() + ": " + a));
+  }
+
+  /** How its bearers would spare the joists, told when they are laid. */
+  private Optional<String> advice(Step step) {
+    return reasons.stream()
+        .filter(r -> step.tier() == 1 && r.bundleId().equals(step.bundleId()))
+        .filter(r -> r.spotId().equals(step.toId()))
+        .flatMap(r -> r.bearerAdvice().stream())
+        .findFirst();
   }
 
   private String origin(Step step, Bundle bundle) {

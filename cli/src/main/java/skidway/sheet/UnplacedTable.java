@@ -1,9 +1,8 @@
 package skidway.sheet;
 
 import skidway.plan.Plan;
-import skidway.plan.Unplaced;
 
-/** Writes the bundles without a spot, with the rule that keeps each out. */
+/** Writes the bundles without a spot, with the rule that keeps them out. */
 final class UnplacedTable {
   private UnplacedTable() {}
 
@@ -14,11 +13,11 @@ final class UnplacedTable {
     page.open("section", "id", "without", "class", "alarm").leaf("h2", "Without a spot");
     SheetTable table =
         SheetTable.open(page, head, "without", "Bundle", "What it means here", "Rule");
-    for (Unplaced bundle : plan.unplaced()) {
-      table.openRow("bad").openName("bundle").text(bundle.bundleId()).close();
-      table.cell("words", bundle.sentence());
-      Markup rule = table.openCell("source").text(bundle.rule().sentence() + " ");
-      rule.leaf("code", bundle.rule().id()).close();
+    for (SameFate fate : SameFate.of(plan.unplaced())) {
+      table.openRow("bad").openName("bundle").text(fate.who()).close();
+      table.cell("words", fate.sentence());
+      Markup rule = table.openCell("source").text(fate.rule().sentence() + " ");
+      rule.leaf("code", fate.rule().id()).close();
       table.close();
     }
     table.end();

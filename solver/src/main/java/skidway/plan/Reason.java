@@ -1,6 +1,7 @@
 package skidway.plan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -20,5 +21,15 @@ public record Reason(
     List<String> sentences) {
   public Reason {
     sentences = List.copyOf(sentences);
+  }
+
+  /**
+   * The sentence that tells how bearers laid otherwise would bend joists less; only of a bundle
+   * that lies lowest on a deck, and only where there is anything to gain.
+   */
+  public Optional<String> bearerAdvice() {
+    return sentences.stream()
+        .filter(s -> s.startsWith("Bearers ") || s.startsWith("Its bearers "))
+        .findFirst();
   }
 }

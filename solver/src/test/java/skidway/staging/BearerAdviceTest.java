@@ -7,7 +7,9 @@ import static skidway.testkit.SiteBuilder.spot;
 import static skidway.testkit.Tasks.task;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import skidway.plan.Reason;
 import skidway.site.Footprint;
 import skidway.site.JoistDesign;
 import skidway.site.Joists;
@@ -25,6 +27,15 @@ class BearerAdviceTest {
           List.of(new Point(9.9, 16), new Point(15, 16), new Point(20.1, 16)),
           new JoistDesign.LiveLoad(2.4));
 
+  /** Sheets find the advice among a reason's sentences. */
+  private static void isFoundAgain(String sentence) {
+    List<String> all = List.of("D1, tier 1 of 1: its bearers are low.", sentence, "Next best: D2.");
+    Reason reason = new Reason("B1", "D1", 0, "", OptionalDouble.empty(), all);
+    assertThat(reason.bearerAdvice()).contains(sentence);
+    Reason without = new Reason("B1", "D1", 0, "", OptionalDouble.empty(), all.subList(0, 1));
+    assertThat(without.bearerAdvice()).isEmpty();
+  }
+
   private static BearerAdvice advice(Bundle bundle, Spot spot) {
     return new BearerAdvice(
         Boards.board(task(aSite().joists(JOISTS).deckAllowed(9).build(), bundle), spot));
@@ -38,7 +49,8 @@ class BearerAdviceTest {
         .hasValueSatisfying(
             sentence ->
                 assertThat(sentence)
-                    .startsWith("Bearers 0.45 m in from its ends instead of 0.30 m would bend"));
+                    .startsWith("Bearers 0.45 m in from its ends instead of 0.30 m would bend"))
+        .hasValueSatisfying(BearerAdviceTest::isFoundAgain);
   }
 
   @Test
@@ -55,7 +67,8 @@ class BearerAdviceTest {
             across.stripM(),
             across.massLimitKg());
     assertThat(advice(bundle, turned).of(0, 0))
-        .hasValueSatisfying(sentence -> assertThat(sentence).contains("lie along the joists"));
+        .hasValueSatisfying(sentence -> assertThat(sentence).contains("lie along the joists"))
+        .hasValueSatisfying(BearerAdviceTest::isFoundAgain);
   }
 
   @Test
