@@ -14,6 +14,7 @@ import skidway.audit.Audit;
 import skidway.audit.AuditReport;
 import skidway.job.OutFiles;
 import skidway.job.PlanFiles;
+import skidway.paper.Foot;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.sheet.Packet;
@@ -28,7 +29,8 @@ import skidway.sheet.StackMap;
     name = "print",
     description = {
       "Writes stack map, set-out, unloading sheet, shopping list, pull list, signs and placards as",
-      "one page, and the pull list as a table for spreadsheets (out/pull.csv).",
+      "one page, for a browser and as a PDF to be printed, and the pull list as a table for",
+      "spreadsheets (out/pull.csv).",
       "Tags for both ends of every bundle are a page of their own. Of the newest plan, or",
       "of the one named, into the job's out folder. The pages need no network and open on",
       "a phone."
@@ -67,7 +69,8 @@ final class PrintCommand implements Callable<Integer> {
     Set<Part> parts = only.parts();
     Task task = chosen.job().task();
     PaperSize size = paper.size(task.figures().units());
-    TagPrinter tags = new TagPrinter(screen, chosen, options, size);
+    PdfPrinter pdf = new PdfPrinter(screen, chosen.job().folder(), paper);
+    TagPrinter tags = new TagPrinter(screen, chosen, options, size, pdf);
     Plan plan = chosen.plan();
     String fingerprint = PlanFiles.fingerprint(chosen.file());
     AuditReport audit = Audit.of(task, plan);
@@ -84,8 +87,14 @@ final class PrintCommand implements Callable<Integer> {
     }
     if (!parts.equals(EnumSet.of(Part.TAGS))) {
       String packet = Packet.html(task, plan, fingerprint, audit, parts, size);
-      String name = "packet-" + stem + only.suffix() + ".html";
-      screen.result("%s: %s", only.words(), OutFiles.write(out, name, packet));
+      String name = "packet-" + stem + only.suffix();
+      screen.result("%s: %s", only.words(), OutFiles.write(out, name + ".html", packet));
+      Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
+      pdf.write(
+          "The same",
+          name + ".pdf",
+          () -> Packet.forPdf(task, plan, fingerprint, audit, parts, size),
+          foot);
     }
     if (parts.contains(Part.PULL)) {
       String pulls = PullCsv.text(task, plan, fingerprint);

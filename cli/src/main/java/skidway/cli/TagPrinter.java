@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.util.List;
 import skidway.job.OutFiles;
 import skidway.job.PlanFiles;
+import skidway.paper.Foot;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.sheet.Packet;
 import skidway.sheet.PaperSize;
 import skidway.sheet.TagChange;
 import skidway.sheet.TagChanges;
@@ -18,26 +20,52 @@ final class TagPrinter {
   private final ChosenPlan chosen;
   private final TagOptions options;
   private final TagSheet sheet;
+  private final PdfPrinter pdf;
+  private final boolean halved;
 
-  TagPrinter(Screen screen, ChosenPlan chosen, TagOptions options, PaperSize paper) {
+  TagPrinter(
+      Screen screen, ChosenPlan chosen, TagOptions options, PaperSize paper, PdfPrinter pdf) {
     this.screen = screen;
     this.chosen = chosen;
     this.options = options;
     this.sheet = options.sheet(paper);
+    this.pdf = pdf;
+    this.halved = sheet.paper() != paper;
   }
 
   void writeAll(List<String> broken) {
     Task task = chosen.job().task();
-    String page =
-        TagPage.html(task, chosen.plan(), PlanFiles.fingerprint(chosen.file()), broken, sheet);
+    String page = TagPage.html(task, chosen.plan(), fingerprint(), broken, sheet);
     screen.result("Tags: %s", write("tags.html", page));
+    Foot foot = foot();
+    pdf.write(
+        "The tags",
+        "tags.pdf",
+        () -> TagPage.forPdf(task, chosen.plan(), fingerprint(), broken, sheet),
+        foot);
+    sayHalved();
+  }
+
+  private String fingerprint() {
+    return PlanFiles.fingerprint(chosen.file());
+  }
+
+  /** Below the tags is room for one line; each tag has the caution on it. */
+  private Foot foot() {
+    return new Foot(Packet.heading(chosen.plan(), fingerprint()), "", 12);
+  }
+
+  private void sayHalved() {
+    if (halved) {
+      screen.say("The tags are for %s paper: tags keep their size.", sheet.paper().word());
+    }
   }
 
   void writeChanged(List<String> broken) {
     Task task = chosen.job().task();
     Plan older = PlanFiles.read(since(options.since().orElseThrow()), task);
     TagChanges changes = TagChanges.between(task, older, chosen.plan());
-    String fingerprint = PlanFiles.fingerprint(chosen.file());
+    String fingerprint = fingerprint();
     String page = TagPage.html(chosen.plan(), fingerprint, changes, broken, sheet);
     if (!changes.sameInputs()) {
       screen.say("The job's files have changed since revision %d; what is inside", changes.since());
@@ -53,6 +81,12 @@ final class TagPrinter {
           change.now().map(t -> t.place().words()).orElse("no longer delivered"));
     }
     screen.result("Changed tags: %s", write("tags-changed.html", page));
+    pdf.write(
+        "The same",
+        "tags-changed.pdf",
+        () -> TagPage.forPdf(chosen.plan(), fingerprint, changes, broken, sheet),
+        foot());
+    sayHalved();
   }
 
   private Path since(int revision) {

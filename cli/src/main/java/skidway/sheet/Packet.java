@@ -37,21 +37,45 @@ public final class Packet {
       AuditReport audit,
       Set<Part> parts,
       PaperSize paper) {
+    List<MapSheet> narrow =
+        parts.contains(Part.MAP) ? StackMap.narrow(task, plan, fingerprint) : List.of();
+    String style = PageStyle.packet(paper);
+    return html(task, plan, fingerprint, audit, parts, paper, style, narrow);
+  }
+
+  /** The same page with the style sheet it is put into a PDF by, whose means are fewer. */
+  public static String forPdf(
+      Task task,
+      Plan plan,
+      String fingerprint,
+      AuditReport audit,
+      Set<Part> parts,
+      PaperSize paper) {
+    String style = PageStyle.packetInPdf(paper);
+    return html(task, plan, fingerprint, audit, parts, paper, style, List.of());
+  }
+
+  private static String html(
+      Task task,
+      Plan plan,
+      String fingerprint,
+      AuditReport audit,
+      Set<Part> parts,
+      PaperSize paper,
+      String style,
+      List<MapSheet> mapsForPhones) {
     RunningHead head = new RunningHead(plan.jobName(), plan.revision(), fingerprint);
     List<StackView> stacks = StackView.of(task, plan);
     Markup page = new Markup();
     page.open("html", "lang", "en").line().open("head").empty("meta", "charset", "utf-8");
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.leaf("title", head.words());
-    page.open("style").verbatim(PageStyle.packet(paper)).close().close().line().open("body").line();
+    page.open("style").verbatim(style).close().close().line().open("body").line();
     PageTop.write(page, task, plan, head, parts);
     page.open("main").line();
     BrokenRules.write(page, brokenRules(audit));
     if (parts.contains(Part.MAP)) {
-      MapSection.write(
-          page,
-          StackMap.sheets(task, plan, fingerprint, paper),
-          StackMap.narrow(task, plan, fingerprint));
+      MapSection.write(page, StackMap.sheets(task, plan, fingerprint, paper), mapsForPhones);
     }
     Cautions.write(page, task.site().machine());
     if (parts.contains(Part.SET_OUT)) {
@@ -90,6 +114,18 @@ public final class Packet {
     page.leaf("footer", head.words() + ". Full fingerprint of this plan: " + fingerprint);
     page.close().close();
     return "<!DOCTYPE html>\n" + page.done() + "\n";
+  }
+
+  /** Which job, revision and plan a page is of, in one line. */
+  public static String heading(Plan plan, String fingerprint) {
+    return new RunningHead(plan.jobName(), plan.revision(), fingerprint).words();
+  }
+
+  /**
+   * What the figures on a page do not replace, in one line; first of all whether it may be used.
+   */
+  public static String caution(List<String> broken) {
+    return broken.isEmpty() ? TagLines.DEFERS : TagLines.BROKEN;
   }
 
   /** A sentence for each; bundles without a spot have a table of their own. */

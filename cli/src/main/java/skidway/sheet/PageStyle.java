@@ -18,34 +18,40 @@ final class PageStyle {
     return read("packet.css");
   }
 
-  /** What a style sheet must be told in millimetres: the page, its map, signs that fill it. */
-  private static String printedOn(PaperSize paper) {
-    String margins =
-        Numbers.of(PaperSize.MARGIN_MM)
-            + "mm "
-            + Numbers.of(PaperSize.MARGIN_MM)
-            + "mm "
-            + Numbers.of(PaperSize.FOOT_MM)
-            + "mm";
-    String foot = Numbers.of(PaperSize.FOOT_MM) + "mm";
-    double insideMm = paper.heightMm() - 10 - PaperSize.FOOT_MM;
-    return pages("@page", paper.widthMm(), paper.heightMm(), "10mm 9mm " + foot)
-        + pages("@page map", paper.heightMm(), paper.widthMm(), margins)
-        + pages("@page map-standing", paper.widthMm(), paper.heightMm(), margins)
-        + "@media print { "
-        + drawn(".lying", paper.lying())
-        + drawn(".standing", paper.standing())
-        + ".placard, .stack-sign { min-height: "
-        + Numbers.of(insideMm - 2)
-        + "mm; } }\n";
+  /** Of the packet put into a PDF: the same look by the means of CSS 2.1, without a screen. */
+  static String packetInPdf(PaperSize paper) {
+    return read("packet-pdf.css") + pages(paper) + mapAndSigns(paper) + StackSigns.sizes();
   }
 
-  private static String pages(String which, double widthMm, double heightMm, String margins) {
+  private static String printedOn(PaperSize paper) {
+    return pages(paper) + "@media print {\n" + mapAndSigns(paper) + StackSigns.sizes() + "}\n";
+  }
+
+  private static String pages(PaperSize paper) {
+    String side = Numbers.of(PaperSize.MARGIN_MM) + "mm ";
+    String foot = Numbers.of(PaperSize.FOOT_MM) + "mm";
+    String map = side + side + foot;
+    return page("@page", paper.widthMm(), paper.heightMm(), "10mm 9mm " + foot)
+        + page("@page map", paper.heightMm(), paper.widthMm(), map)
+        + page("@page map-standing", paper.widthMm(), paper.heightMm(), map);
+  }
+
+  private static String page(String which, double widthMm, double heightMm, String margins) {
     return which + " { size: " + millimetres(widthMm, heightMm) + "; margin: " + margins + "; }\n";
   }
 
+  /** What fills a page is told how large that is. */
+  private static String mapAndSigns(PaperSize paper) {
+    double insideMm = paper.heightMm() - 10 - PaperSize.FOOT_MM;
+    return map(".lying", paper.lying())
+        + map(".standing", paper.standing())
+        + ".placard, .stack-sign { min-height: "
+        + Numbers.of(insideMm - 2)
+        + "mm; }\n";
+  }
+
   /** The same millimetres that stand in the drawing: a map must measure right. */
-  private static String drawn(String which, Paper map) {
+  private static String map(String which, Paper map) {
     return which
         + " > svg { width: "
         + Numbers.of(map.widthMm())
@@ -62,6 +68,10 @@ final class PageStyle {
   /** Of the tags, which are cut from paper of a fixed size and share nothing with the packet. */
   static String tags() {
     return read("tags.css");
+  }
+
+  static String tagsInPdf() {
+    return read("tags-pdf.css");
   }
 
   private static String read(String name) {

@@ -17,6 +17,9 @@ final class StackSigns {
   private static final int FIRST_PIECES = 3;
   private static final double CODE_WIDTH_MM = 172;
 
+  /** With more, all is as small as with this many. */
+  private static final int MOST_TIERS = 24;
+
   private final Markup page;
   private final Task task;
   private final Plan plan;
@@ -43,8 +46,9 @@ final class StackSigns {
   }
 
   private void sign(StackView stack, List<Margin> margins, RunningHead head) {
-    page.open("article", "class", "stack-sign", "style", sizes(stack));
-    page.leaf("h3", stack.spot().id());
+    page.open("article", "class", "stack-sign tiers-" + tiers(stack));
+    String size = "font-size:" + Numbers.of(codeMm(stack)) + "mm";
+    page.leaf("h3", stack.spot().id(), "style", size);
     page.open("div", "class", "totals");
     total(stack.rack() ? "whole rack, at most" : "whole stack, at most", mass(stack.massKg()));
     String side = Compass.name(stack.spot().towardsOpenSide(), task.site().northDeg());
@@ -117,12 +121,34 @@ final class StackSigns {
     return task.figures().mass(kg);
   }
 
-  /** What the style sheet goes by: the more tiers, the smaller all must be to fit one page. */
-  private static String sizes(StackView stack) {
-    int tiers = Math.max(1, stack.tiers().size());
-    double highestMm = Math.max(26, Math.min(92, 180.0 / tiers));
+  /** The more tiers, the smaller all must be to fit one page. */
+  private static double codeMm(StackView stack) {
+    double highestMm = Math.max(26, Math.min(92, 180.0 / tiers(stack)));
     double widthOfOneMm = Lettering.widthMm(stack.spot().id(), 1, true);
-    double codeMm = Math.max(9, Math.min(highestMm, CODE_WIDTH_MM / widthOfOneMm));
-    return "--tiers:" + tiers + ";--code:" + Numbers.of(codeMm) + "mm";
+    return Math.max(9, Math.min(highestMm, CODE_WIDTH_MM / widthOfOneMm));
+  }
+
+  private static int tiers(StackView stack) {
+    return Math.max(1, Math.min(MOST_TIERS, stack.tiers().size()));
+  }
+
+  /** The style rules by the number of tiers, for style sheets that cannot reckon. */
+  static String sizes() {
+    StringBuilder rules = new StringBuilder();
+    for (int tiers = 1; tiers <= MOST_TIERS; tiers++) {
+      String of = ".tiers-" + tiers + " ";
+      rule(rules, of + ".level", Math.max(13, Math.min(20, 70.0 / tiers)));
+      rule(rules, of + ".id", Math.max(11, Math.min(42, 110.0 / tiers)));
+      rule(rules, of + ".mass", Math.max(11, Math.min(32, 100.0 / tiers)));
+      rule(rules, of + "li p", Math.max(10, Math.min(20, 52.0 / tiers)));
+      rule(rules, of + ".order", Math.max(12, Math.min(17, 70.0 / tiers)));
+      String gap = Numbers.of(Math.min(2.5, 8.0 / tiers));
+      rules.append(of).append("li { margin-bottom: ").append(gap).append("mm; }\n");
+    }
+    return rules.toString();
+  }
+
+  private static void rule(StringBuilder rules, String of, double points) {
+    rules.append(of).append(" { font-size: ").append(Numbers.of(points)).append("pt; }\n");
   }
 }

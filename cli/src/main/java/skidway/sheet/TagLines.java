@@ -5,9 +5,9 @@ import java.util.List;
 
 /** Chooses what stands on a tag below spot, tier and code, what matters at the lift first. */
 final class TagLines {
-  private static final String DEFERS =
+  static final String DEFERS =
       "Helps to plan. Machine's chart, floor's designer, local codes govern.";
-  private static final String BROKEN = "This plan breaks rules. Do not unload by it.";
+  static final String BROKEN = "This plan breaks rules. Do not unload by it.";
 
   private final TagSheet sheet;
   private final double unitMm;

@@ -13,10 +13,12 @@ public final class TagPage {
   private final Markup page = new Markup();
   private final RunningHead head;
   private final TagSheet sheet;
+  private final String style;
 
-  private TagPage(RunningHead head, TagSheet sheet) {
+  private TagPage(RunningHead head, TagSheet sheet, String style) {
     this.head = head;
     this.sheet = sheet;
+    this.style = style;
   }
 
   /**
@@ -27,13 +29,28 @@ public final class TagPage {
   public static String html(
       Task task, Plan plan, String fingerprint, List<String> broken, TagSheet sheet) {
     List<Tag> tags = Tag.of(task, plan);
-    return new TagPage(head(plan, fingerprint), sheet).html(tags, broken, Optional.empty());
+    return new TagPage(head(plan, fingerprint), sheet, PageStyle.tags())
+        .html(tags, broken, Optional.empty());
+  }
+
+  /** The same page with the style sheet it is put into a PDF by, whose means are fewer. */
+  public static String forPdf(
+      Task task, Plan plan, String fingerprint, List<String> broken, TagSheet sheet) {
+    return new TagPage(head(plan, fingerprint), sheet, PageStyle.tagsInPdf())
+        .html(Tag.of(task, plan), broken, Optional.empty());
   }
 
   /** The page with the tags that have changed, and before them a list of those to take off. */
   public static String html(
       Plan plan, String fingerprint, TagChanges changes, List<String> broken, TagSheet sheet) {
-    return new TagPage(head(plan, fingerprint), sheet)
+    return new TagPage(head(plan, fingerprint), sheet, PageStyle.tags())
+        .html(changes.toPrint(), broken, Optional.of(changes));
+  }
+
+  /** The same page for a PDF. */
+  public static String forPdf(
+      Plan plan, String fingerprint, TagChanges changes, List<String> broken, TagSheet sheet) {
+    return new TagPage(head(plan, fingerprint), sheet, PageStyle.tagsInPdf())
         .html(changes.toPrint(), broken, Optional.of(changes));
   }
 
@@ -46,7 +63,7 @@ public final class TagPage {
     // As wide as the paper: a telephone shows the whole sheet, to be enlarged by hand.
     page.empty("meta", "name", "viewport", "content", "width=840");
     page.leaf("title", "Tags. " + head.words());
-    page.open("style").verbatim(PageStyle.tags()).verbatim(paper()).close().close().line();
+    page.open("style").verbatim(style).verbatim(paper()).close().close().line();
     page.open("body").line();
     if (!broken.isEmpty() || changes.isPresent()) {
       page.open("div", "class", "list").leaf("h1", head.words()).line();

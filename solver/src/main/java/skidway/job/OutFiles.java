@@ -16,11 +16,16 @@ public final class OutFiles {
    * @throws NotWritten if the disk refuses
    */
   public static Path write(Path folder, String name, String text) {
+    return write(folder, name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Writes a file of any kind, in the same way. */
+  public static Path write(Path folder, String name, byte[] bytes) {
     Path out = folder.resolve("out");
     try {
       Files.createDirectories(out);
       Path file = out.resolve(name);
-      AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+      AtomicFile.write(file, bytes);
       return file;
     } catch (IOException e) {
       throw new NotWritten(

@@ -1,0 +1,86 @@
+package skidway.paper;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.apache.fontbox.ttf.OpenTypeFont;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeCollection;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/** Reads the fonts in a file on disk: one, or several in a collection. */
+final class FontFile {
+  private FontFile() {}
+
+  static boolean looksLikeOne(Path file) {
+    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+    return name.endsWith(".ttf") || name.endsWith(".ttc");
+  }
+
+  /**
+   * The fonts in a file that can be put into a PDF.
+   *
+   * @throws IOException if the file cannot be read or is no font
+   */
+  static List<FontSource> fonts(Path file) throws IOException {
+    List<String> names = new ArrayList<>();
+    if (collection(file)) {
+      try (TrueTypeCollection all = new TrueTypeCollection(file.toFile())) {
+        all.processAllFonts(
+            font -> {
+              if (embeds(font)) {
+                names.add(font.getName());
+              }
+            });
+      }
+      return names.stream().map(name -> (FontSource) () -> read(file, name)).toList();
+    }
+    try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(bytes(file)))) {
+      return embeds(font) ? List.of(() -> read(file, "")) : List.of();
+    }
+  }
+
+  private static boolean collection(Path file) throws IOException {
+    byte[] bytes = new byte[4];
+    try (var in = Files.newInputStream(file)) {
+      return in.read(bytes) == 4
+          && new String(bytes, java.nio.charset.StandardCharsets.US_ASCII).equals("ttcf");
+    }
+  }
+
+  /** Whether its outlines are of the kind a part of which can be embedded, and its maker allows. */
+  private static boolean embeds(TrueTypeFont font) throws IOException {
+    boolean outlines = !(font instanceof OpenTypeFont open && open.isPostScript());
+    short restricted = 0x0002;
+    boolean allowed =
+        font.getOS2Windows() == null || (font.getOS2Windows().getFsType() & 0x000f) != restricted;
+    return outlines && allowed && font.getUnicodeCmapLookup(false) != null;
+  }
+
+  private static TrueTypeFont read(Path file, String name) {
+    try {
+      if (name.isEmpty()) {
+        return new TTFParser().parse(new RandomAccessReadBuffer(bytes(file)));
+      }
+      // The font reads from the collection, which stays open with it.
+      @SuppressWarnings("resource")
+      TrueTypeCollection all = new TrueTypeCollection(file.toFile());
+      TrueTypeFont font = all.getFontByName(name);
+      if (font == null) {
+        throw new IllegalStateException(file + " has no font " + name + " any more.");
+      }
+      return font;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static byte[] bytes(Path file) throws IOException {
+    return Files.readAllBytes(file);
+  }
+}
