@@ -60,8 +60,8 @@ public final class TagPage {
 
   private String html(List<Tag> tags, List<String> broken, Optional<TagChanges> changes) {
     page.open("html", "lang", "en").line().open("head").empty("meta", "charset", "utf-8");
-    // As wide as the paper: a telephone shows the whole sheet, to be enlarged by hand.
-    page.empty("meta", "name", "viewport", "content", "width=840");
+    // As wide as a tag: a telephone shows one below the other, each as wide as its screen.
+    page.empty("meta", "name", "viewport", "content", "width=" + tagPixels());
     page.leaf("title", "Tags. " + head.words());
     page.open("style").verbatim(style).verbatim(paper()).close().close().line();
     page.open("body").line();
@@ -132,5 +132,10 @@ public final class TagPage {
         + "mm; padding: "
         + Numbers.of(TagSheet.PADDING_MM)
         + "mm; }\n";
+  }
+
+  /** A tag with its edge, in the pixels of style sheets, 96 to the inch. */
+  private int tagPixels() {
+    return (int) Math.ceil(sheet.tagWidthMm() / 25.4 * 96) + 8;
   }
 }
