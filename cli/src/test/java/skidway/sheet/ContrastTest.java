@@ -123,7 +123,7 @@ class ContrastTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"packet", "tags"})
+  @ValueSource(strings = {"packet", "tags", "packet in a PDF", "tags in a PDF"})
   void coloursOfThePagesAreKnown(String page) {
     String css = css(page);
     Set<String> known = new TreeSet<>(PAGE_TEXTS);
@@ -154,7 +154,7 @@ class ContrastTest {
 
   /** White letters need a dark ground in the same rule; other writing may stand on any ground. */
   @ParameterizedTest
-  @ValueSource(strings = {"packet", "tags"})
+  @ValueSource(strings = {"packet", "tags", "packet in a PDF", "tags in a PDF"})
   void writingIsDarkUnlessItBringsADarkGround(String page) {
     String css = css(page);
     int seen = 0;
@@ -189,7 +189,13 @@ class ContrastTest {
 
   /** The style sheet with the names of its colours replaced by what they stand for. */
   private static String css(String page) {
-    String css = page.equals("packet") ? PageStyle.css() : PageStyle.tags();
+    String css =
+        switch (page) {
+          case "packet" -> PageStyle.css();
+          case "tags" -> PageStyle.tags();
+          case "packet in a PDF" -> PageStyle.packetInPdf(PaperSize.A4);
+          default -> PageStyle.tagsInPdf();
+        };
     String out = css;
     for (MatchResult name :
         Pattern.compile("--([a-z]+):\\s*(#[0-9a-f]+)").matcher(css).results().toList()) {
