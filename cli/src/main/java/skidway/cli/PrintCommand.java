@@ -89,13 +89,10 @@ final class PrintCommand implements Callable<Integer> {
     if (!parts.equals(EnumSet.of(Part.TAGS))) {
       StyledPage packet = Packet.page(task, plan, fingerprint, audit, parts, size);
       String name = "packet-" + stem + only.suffix();
-      screen.result("%s: %s", only.words(), OutFiles.write(out, name + ".html", packet.forBrowser()));
+      screen.result(
+          "%s: %s", only.words(), OutFiles.write(out, name + ".html", packet.forBrowser()));
       Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
-      pdf.write(
-          "The same",
-          name + ".pdf",
-          packet::forPdf,
-          foot);
+      pdf.write("The same", name + ".pdf", packet::forPdf, foot);
     }
     if (parts.contains(Part.PULL)) {
       String pulls = PullCsv.text(task, plan, fingerprint);

@@ -27,8 +27,7 @@ public final class TagPage {
   public static StyledPage of(
       Task task, Plan plan, String fingerprint, List<String> broken, TagSheet sheet) {
     List<Tag> tags = Tag.of(task, plan);
-    return new TagPage(head(plan, fingerprint), sheet)
-        .page(tags, broken, Optional.empty());
+    return new TagPage(head(plan, fingerprint), sheet).page(tags, broken, Optional.empty());
   }
 
   /** The page with the tags that have changed, and before them a list of those to take off. */

@@ -14,7 +14,8 @@ final class OddFont {
 
   /** Liberation Sans with its whole character map put in place of one with this letter alone. */
   static Path with(int letter, Path file) {
-    try (InputStream in = OddFont.class.getResourceAsStream("/liberation/LiberationSans-Regular.ttf")) {
+    try (InputStream in =
+        OddFont.class.getResourceAsStream("/liberation/LiberationSans-Regular.ttf")) {
       byte[] font = in.readAllBytes();
       ByteBuffer bytes = ByteBuffer.wrap(font);
       for (int i = 0; i < bytes.getShort(4); i++) {

@@ -32,8 +32,8 @@ import skidway.plan.Plan;
 import skidway.plan.Task;
 
 /**
- * Draws a sheet of tags from its PDF as a printer at 150 dpi would, and lets another reader than the
- * one the codes come with read it. Skipped where Debian's {@code zbar-tools} are not installed.
+ * Draws a sheet of tags from its PDF as a printer at 150 dpi would, and lets another reader than
+ * the one the codes come with read it. Skipped where Debian's {@code zbar-tools} are not installed.
  */
 class PrintedTagsTest {
   private static final double DPI = 150;
