@@ -21,6 +21,7 @@ import skidway.sheet.Packet;
 import skidway.sheet.PaperSize;
 import skidway.sheet.Part;
 import skidway.sheet.StackMap;
+import skidway.sheet.StyledPage;
 
 /** Writes the map, the page for the crew and the tags. */
 @Command(
@@ -86,15 +87,12 @@ final class PrintCommand implements Callable<Integer> {
       screen.result("Map alone: %s", OutFiles.write(out, "map-" + stem + ".svg", map));
     }
     if (!parts.equals(EnumSet.of(Part.TAGS))) {
-      String packet = Packet.html(task, plan, fingerprint, audit, parts, size);
+      StyledPage packet = Packet.page(task, plan, fingerprint, audit, parts, size);
       String name = "packet-" + stem + only.suffix();
-      screen.result("%s: %s", only.words(), OutFiles.write(out, name + ".html", packet));
+      screen.result(
+          "%s: %s", only.words(), OutFiles.write(out, name + ".html", packet.forBrowser()));
       Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
-      pdf.write(
-          "The same",
-          name + ".pdf",
-          () -> Packet.forPdf(task, plan, fingerprint, audit, parts, size),
-          foot);
+      pdf.write("The same", name + ".pdf", packet::forPdf, foot);
     }
     if (parts.contains(Part.PULL)) {
       String pulls = PullCsv.text(task, plan, fingerprint);

@@ -9,6 +9,7 @@ import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.sheet.Packet;
 import skidway.sheet.PaperSize;
+import skidway.sheet.StyledPage;
 import skidway.sheet.TagChange;
 import skidway.sheet.TagChanges;
 import skidway.sheet.TagPage;
@@ -35,14 +36,9 @@ final class TagPrinter {
 
   void writeAll(List<String> broken) {
     Task task = chosen.job().task();
-    String page = TagPage.html(task, chosen.plan(), fingerprint(), broken, sheet);
-    screen.result("Tags: %s", write("tags.html", page));
-    Foot foot = foot();
-    pdf.write(
-        "The tags",
-        "tags.pdf",
-        () -> TagPage.forPdf(task, chosen.plan(), fingerprint(), broken, sheet),
-        foot);
+    StyledPage page = TagPage.of(task, chosen.plan(), fingerprint(), broken, sheet);
+    screen.result("Tags: %s", write("tags.html", page.forBrowser()));
+    pdf.write("The tags", "tags.pdf", page::forPdf, foot());
     sayHalved();
   }
 
@@ -66,7 +62,7 @@ final class TagPrinter {
     Plan older = PlanFiles.read(since(options.since().orElseThrow()), task);
     TagChanges changes = TagChanges.between(task, older, chosen.plan());
     String fingerprint = fingerprint();
-    String page = TagPage.html(chosen.plan(), fingerprint, changes, broken, sheet);
+    StyledPage page = TagPage.of(chosen.plan(), fingerprint, changes, broken, sheet);
     if (!changes.sameInputs()) {
       screen.say("The job's files have changed since revision %d; what is inside", changes.since());
       screen.say("bundles cannot be compared. With a new packing list print all tags.");
@@ -80,12 +76,8 @@ final class TagPrinter {
           change.was().orElseThrow().words(),
           change.now().map(t -> t.place().words()).orElse("no longer delivered"));
     }
-    screen.result("Changed tags: %s", write("tags-changed.html", page));
-    pdf.write(
-        "The same",
-        "tags-changed.pdf",
-        () -> TagPage.forPdf(chosen.plan(), fingerprint, changes, broken, sheet),
-        foot());
+    screen.result("Changed tags: %s", write("tags-changed.html", page.forBrowser()));
+    pdf.write("The same", "tags-changed.pdf", page::forPdf, foot());
     sayHalved();
   }
 

@@ -65,7 +65,7 @@ final class FontFile {
   private static TrueTypeFont read(Path file, String name) {
     try {
       if (name.isEmpty()) {
-        return new TTFParser().parse(new RandomAccessReadBuffer(bytes(file)));
+        return plain(new TTFParser().parse(new RandomAccessReadBuffer(bytes(file))));
       }
       // The font reads from the collection, which stays open with it.
       @SuppressWarnings("resource")
@@ -74,10 +74,16 @@ final class FontFile {
       if (font == null) {
         throw new IllegalStateException(file + " has no font " + name + " any more.");
       }
-      return font;
+      return plain(font);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Without the font's own ligatures, which take long and make a text harder to find. */
+  static TrueTypeFont plain(TrueTypeFont font) {
+    font.setEnableGsub(false);
+    return font;
   }
 
   private static byte[] bytes(Path file) throws IOException {

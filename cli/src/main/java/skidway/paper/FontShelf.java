@@ -58,7 +58,7 @@ final class FontShelf {
       if (in == null) {
         throw new IllegalStateException("The font " + resource + " is missing.");
       }
-      return new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+      return FontFile.plain(new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes())));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -30,52 +30,39 @@ public final class Packet {
   }
 
   /** The page with some parts only; broken rules, cautions and what has no spot go with each. */
-  public static String html(
+  static String html(
       Task task,
       Plan plan,
       String fingerprint,
       AuditReport audit,
       Set<Part> parts,
       PaperSize paper) {
-    List<MapSheet> narrow =
-        parts.contains(Part.MAP) ? StackMap.narrow(task, plan, fingerprint) : List.of();
-    String style = PageStyle.packet(paper);
-    return html(task, plan, fingerprint, audit, parts, paper, style, narrow);
+    return page(task, plan, fingerprint, audit, parts, paper).forBrowser();
   }
 
-  /** The same page with the style sheet it is put into a PDF by, whose means are fewer. */
-  public static String forPdf(
+  /** The same, for browsers and for a PDF. */
+  public static StyledPage page(
       Task task,
       Plan plan,
       String fingerprint,
       AuditReport audit,
       Set<Part> parts,
       PaperSize paper) {
-    String style = PageStyle.packetInPdf(paper);
-    return html(task, plan, fingerprint, audit, parts, paper, style, List.of());
-  }
-
-  private static String html(
-      Task task,
-      Plan plan,
-      String fingerprint,
-      AuditReport audit,
-      Set<Part> parts,
-      PaperSize paper,
-      String style,
-      List<MapSheet> mapsForPhones) {
     RunningHead head = new RunningHead(plan.jobName(), plan.revision(), fingerprint);
     List<StackView> stacks = StackView.of(task, plan);
     Markup page = new Markup();
     page.open("html", "lang", "en").line().open("head").empty("meta", "charset", "utf-8");
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.leaf("title", head.words());
-    page.open("style").verbatim(style).close().close().line().open("body").line();
+    page.open("style").verbatim(StyledPage.STYLE).close().close().line().open("body").line();
     PageTop.write(page, task, plan, head, parts);
     page.open("main").line();
     BrokenRules.write(page, brokenRules(audit));
     if (parts.contains(Part.MAP)) {
-      MapSection.write(page, StackMap.sheets(task, plan, fingerprint, paper), mapsForPhones);
+      MapSection.write(
+          page,
+          StackMap.sheets(task, plan, fingerprint, paper),
+          StackMap.narrow(task, plan, fingerprint));
     }
     Cautions.write(page, task.site().machine());
     if (parts.contains(Part.SET_OUT)) {
@@ -113,7 +100,11 @@ public final class Packet {
     page.close().line();
     page.leaf("footer", head.words() + ". Full fingerprint of this plan: " + fingerprint);
     page.close().close();
-    return "<!DOCTYPE html>\n" + page.done() + "\n";
+    String signs = StackSigns.sizes(stacks);
+    return new StyledPage(
+        "<!DOCTYPE html>\n" + page.done() + "\n",
+        PageStyle.packet(paper, signs),
+        PageStyle.packetInPdf(paper, signs));
   }
 
   /** Which job, revision and plan a page is of, in one line. */

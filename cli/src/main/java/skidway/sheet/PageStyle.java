@@ -10,8 +10,8 @@ final class PageStyle {
   private PageStyle() {}
 
   /** Of the packet and of other pages without a fixed size on the screen. */
-  static String packet(PaperSize paper) {
-    return css() + printedOn(paper);
+  static String packet(PaperSize paper, String signs) {
+    return css() + printedOn(paper, signs);
   }
 
   static String css() {
@@ -19,12 +19,12 @@ final class PageStyle {
   }
 
   /** Of the packet put into a PDF: the same look by the means of CSS 2.1, without a screen. */
-  static String packetInPdf(PaperSize paper) {
-    return read("packet-pdf.css") + pages(paper) + mapAndSigns(paper) + StackSigns.sizes();
+  static String packetInPdf(PaperSize paper, String signs) {
+    return read("packet-pdf.css") + pages(paper) + mapAndSigns(paper) + signs;
   }
 
-  private static String printedOn(PaperSize paper) {
-    return pages(paper) + "@media print {\n" + mapAndSigns(paper) + StackSigns.sizes() + "}\n";
+  private static String printedOn(PaperSize paper, String signs) {
+    return pages(paper) + "@media print {\n" + mapAndSigns(paper) + signs + "}\n";
   }
 
   private static String pages(PaperSize paper) {

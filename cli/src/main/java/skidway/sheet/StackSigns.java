@@ -1,7 +1,10 @@
 package skidway.sheet;
 
+import static java.util.stream.Collectors.toCollection;
+
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
@@ -132,10 +135,10 @@ final class StackSigns {
     return Math.max(1, Math.min(MOST_TIERS, stack.tiers().size()));
   }
 
-  /** The style rules by the number of tiers, for style sheets that cannot reckon. */
-  static String sizes() {
+  /** Style rules for stacks of as many tiers as these have; style sheets cannot reckon so far. */
+  static String sizes(List<StackView> stacks) {
     StringBuilder rules = new StringBuilder();
-    for (int tiers = 1; tiers <= MOST_TIERS; tiers++) {
+    for (int tiers : stacks.stream().map(StackSigns::tiers).collect(toCollection(TreeSet::new))) {
       String of = ".tiers-" + tiers + " ";
       rule(rules, of + ".level", Math.max(13, Math.min(20, 70.0 / tiers)));
       rule(rules, of + ".id", Math.max(11, Math.min(42, 110.0 / tiers)));

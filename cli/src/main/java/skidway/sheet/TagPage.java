@@ -13,12 +13,10 @@ public final class TagPage {
   private final Markup page = new Markup();
   private final RunningHead head;
   private final TagSheet sheet;
-  private final String style;
 
-  private TagPage(RunningHead head, TagSheet sheet, String style) {
+  private TagPage(RunningHead head, TagSheet sheet) {
     this.head = head;
     this.sheet = sheet;
-    this.style = style;
   }
 
   /**
@@ -26,44 +24,29 @@ public final class TagPage {
    *
    * @param broken what the plan breaks, a sentence each
    */
-  public static String html(
+  public static StyledPage of(
       Task task, Plan plan, String fingerprint, List<String> broken, TagSheet sheet) {
     List<Tag> tags = Tag.of(task, plan);
-    return new TagPage(head(plan, fingerprint), sheet, PageStyle.tags())
-        .html(tags, broken, Optional.empty());
-  }
-
-  /** The same page with the style sheet it is put into a PDF by, whose means are fewer. */
-  public static String forPdf(
-      Task task, Plan plan, String fingerprint, List<String> broken, TagSheet sheet) {
-    return new TagPage(head(plan, fingerprint), sheet, PageStyle.tagsInPdf())
-        .html(Tag.of(task, plan), broken, Optional.empty());
+    return new TagPage(head(plan, fingerprint), sheet).page(tags, broken, Optional.empty());
   }
 
   /** The page with the tags that have changed, and before them a list of those to take off. */
-  public static String html(
+  public static StyledPage of(
       Plan plan, String fingerprint, TagChanges changes, List<String> broken, TagSheet sheet) {
-    return new TagPage(head(plan, fingerprint), sheet, PageStyle.tags())
-        .html(changes.toPrint(), broken, Optional.of(changes));
-  }
-
-  /** The same page for a PDF. */
-  public static String forPdf(
-      Plan plan, String fingerprint, TagChanges changes, List<String> broken, TagSheet sheet) {
-    return new TagPage(head(plan, fingerprint), sheet, PageStyle.tagsInPdf())
-        .html(changes.toPrint(), broken, Optional.of(changes));
+    return new TagPage(head(plan, fingerprint), sheet)
+        .page(changes.toPrint(), broken, Optional.of(changes));
   }
 
   private static RunningHead head(Plan plan, String fingerprint) {
     return new RunningHead(plan.jobName(), plan.revision(), fingerprint);
   }
 
-  private String html(List<Tag> tags, List<String> broken, Optional<TagChanges> changes) {
+  private StyledPage page(List<Tag> tags, List<String> broken, Optional<TagChanges> changes) {
     page.open("html", "lang", "en").line().open("head").empty("meta", "charset", "utf-8");
     // As wide as a tag: a telephone shows one below the other, each as wide as its screen.
     page.empty("meta", "name", "viewport", "content", "width=" + tagPixels());
     page.leaf("title", "Tags. " + head.words());
-    page.open("style").verbatim(style).verbatim(paper()).close().close().line();
+    page.open("style").verbatim(StyledPage.STYLE).verbatim(paper()).close().close().line();
     page.open("body").line();
     if (!broken.isEmpty() || changes.isPresent()) {
       page.open("div", "class", "list").leaf("h1", head.words()).line();
@@ -77,7 +60,8 @@ public final class TagPage {
       sheet(tags.subList(from, to), !broken.isEmpty());
     }
     page.close().close();
-    return "<!DOCTYPE html>\n" + page.done() + "\n";
+    return new StyledPage(
+        "<!DOCTYPE html>\n" + page.done() + "\n", PageStyle.tags(), PageStyle.tagsInPdf());
   }
 
   private void sheet(List<Tag> tags, boolean broken) {

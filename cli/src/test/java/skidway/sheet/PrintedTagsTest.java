@@ -19,17 +19,21 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import skidway.paper.Foot;
+import skidway.paper.Press;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 
 /**
- * Lets a browser draw a sheet of tags as a printer at 150 dpi would, and another reader than the
- * one the codes come with read it. Skipped where Debian's {@code chromium} or {@code zbar-tools}
- * are not installed.
+ * Draws a sheet of tags from its PDF as a printer at 150 dpi would, and lets another reader than
+ * the one the codes come with read it. Skipped where Debian's {@code zbar-tools} are not installed.
  */
 class PrintedTagsTest {
   private static final double DPI = 150;
@@ -59,36 +63,15 @@ class PrintedTagsTest {
     assertThat(ended).as("%s ends", command[0]).isTrue();
   }
 
-  private BufferedImage printed(TagSheet sheet) throws IOException, InterruptedException {
-    String chromium = program("chromium").toString();
+  private static BufferedImage printed(TagSheet sheet) throws IOException {
     Task task = SampleHouse.task();
     Plan plan = SampleHouse.plan();
-    String html = TagPage.html(task, plan, "a1b2c3d4e5f60718", List.of(), sheet);
-    // The screen draws the same sheet with a gap around it; one sheet is enough.
-    String first = html.substring(0, html.indexOf("</section>")) + "</section></body></html>";
-    Path page = Files.writeString(dir.resolve("page.html"), first);
-    Path picture = dir.resolve("page.png");
-    int width = (int) Math.ceil(sheet.paper().widthMm() / MM_PER_INCH * 96) + 2;
-    int height = (int) Math.ceil(sheet.paper().heightMm() / MM_PER_INCH * 96) + 2;
-    run(
-        dir.resolve("talk.txt").toFile(),
-        chromium,
-        "--headless",
-        "--no-sandbox",
-        "--disable-gpu",
-        "--disable-quic",
-        "--no-first-run",
-        "--disable-background-networking",
-        "--disable-component-update",
-        "--disable-sync",
-        "--hide-scrollbars",
-        "--user-data-dir=" + dir.resolve("profile"),
-        "--force-device-scale-factor=" + DPI / 96,
-        "--window-size=" + width + "," + height,
-        "--screenshot=" + picture,
-        page.toUri().toString());
-    assertThat(picture).exists();
-    return ImageIO.read(picture.toFile());
+    String html = TagPage.of(task, plan, "a1b2c3d4e5f60718", List.of(), sheet).forPdf();
+    Foot foot = new Foot(Packet.heading(plan, "a1b2c3d4e5f60718"), "", 12);
+    byte[] pdf = Press.with(Optional.empty()).press(html, foot, 1).bytes();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return new PDFRenderer(document).renderImageWithDPI(0, (float) DPI);
+    }
   }
 
   private List<TagText> read(BufferedImage image) throws IOException, InterruptedException {

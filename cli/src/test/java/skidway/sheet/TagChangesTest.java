@@ -76,7 +76,8 @@ class TagChangesTest {
     assertThat(changed(changes)).containsExactly("A", "N", "C");
     assertThat(changes.all().get(1).was()).isEmpty();
     assertThat(changes.all().get(2).now()).isEqualTo(Optional.empty());
-    String page = TagPage.html(newer, "ab", changes, List.of(), new TagSheet(PaperSize.A4, 4));
+    String page =
+        TagPage.of(newer, "ab", changes, List.of(), new TagSheet(PaperSize.A4, 4)).forBrowser();
     assertThat(page)
         .contains("no longer delivered", "What is inside a bundle cannot be compared")
         .contains("Tags to take off, since revision 1");

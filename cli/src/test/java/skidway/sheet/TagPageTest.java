@@ -27,7 +27,7 @@ class TagPageTest {
   private static final TagSheet FOUR = new TagSheet(PaperSize.LETTER, 4);
 
   private static String page(Task task, Plan plan, TagSheet sheet) {
-    return TagPage.html(task, plan, FINGERPRINT, List.of(), sheet);
+    return TagPage.of(task, plan, FINGERPRINT, List.of(), sheet).forBrowser();
   }
 
   private static Document parse(String page) throws Exception {
@@ -73,7 +73,8 @@ class TagPageTest {
   @Test
   void aPlanThatBreaksRulesWarnsOnEveryTag() {
     String page =
-        TagPage.html(UglySite.task(3), UglySite.plan(3), "", List.of("laneClear: <b>no</b>"), FOUR);
+        TagPage.of(UglySite.task(3), UglySite.plan(3), "", List.of("laneClear: <b>no</b>"), FOUR)
+            .forBrowser();
     assertThat(page).contains("Do not unload by this plan", "laneClear: &lt;b&gt;no&lt;/b&gt;");
     assertThat(page.split("This plan breaks rules", -1)).hasSize(7);
   }

@@ -77,9 +77,12 @@ public final class CarryWalks {
     placesByRisen.forEach(
         (standing, places) -> {
           Stage stage = stages.computeIfAbsent(standing, this::stage);
-          stage.field.measureFrom(access);
-          for (int i : places) {
-            metres[i] = nearestSide(stage, pieces.get(pullIndices.get(i)));
+          List<List<LayingPoint>> sides =
+              places.stream().map(i -> sides(stage, pieces.get(pullIndices.get(i)))).toList();
+          stage.field.measureFrom(
+              access, sides.stream().flatMap(List::stream).map(LayingPoint::at).toList());
+          for (int i = 0; i < places.size(); i++) {
+            metres[places.get(i)] = nearest(stage, sides.get(i));
           }
         });
     return metres;
@@ -95,11 +98,13 @@ public final class CarryWalks {
     return new Stage(field, new Ground(site, walls), new HashMap<>());
   }
 
-  private double nearestSide(Stage stage, Placement piece) {
-    return stage
-        .laying
-        .computeIfAbsent(piece, p -> LayingPoint.of(site, stage.ground, p, climbFactor))
-        .stream()
+  private List<LayingPoint> sides(Stage stage, Placement piece) {
+    return stage.laying.computeIfAbsent(
+        piece, p -> LayingPoint.of(site, stage.ground, p, climbFactor));
+  }
+
+  private static double nearest(Stage stage, List<LayingPoint> sides) {
+    return sides.stream()
         .mapToDouble(laying -> stage.field.metresTo(laying.at()) + laying.extraM())
         .min()
         .orElse(Double.POSITIVE_INFINITY);

@@ -1,6 +1,7 @@
 package skidway.audit.walk;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -29,6 +30,7 @@ final class WalkField {
   private final int[] distances;
   private final Map<Point, int[]> openCells = new HashMap<>();
   private final List<Climb> climbs;
+  private final BitSet ofClimbs = new BitSet();
   private final double unitM;
 
   /** Steps between two cells, and the walk they count for. */
@@ -50,6 +52,10 @@ final class WalkField {
             .map(this::climb)
             .flatMap(Optional::stream)
             .toList();
+    for (Climb climb : climbs) {
+      ofClimbs.set(climb.foot());
+      ofClimbs.set(climb.top());
+    }
   }
 
   private Optional<Climb> climb(Stair stair) {
@@ -74,8 +80,10 @@ final class WalkField {
     return nearest;
   }
 
-  /** Measures the distances from another point. */
-  void measureFrom(Point from) {
+  /** Measures the distances from another point, until those to all these points are known. */
+  void measureFrom(Point from, List<Point> targets) {
+    BitSet wanted = new BitSet(grid.size());
+    targets.forEach(target -> openCells(target).forEach(wanted::set));
     Arrays.fill(distances, FAR);
     int longest = climbs.stream().mapToInt(Climb::length).max().orElse(0);
     BucketQueue queue = new BucketQueue(Math.max(longest, 3 * Moves.PER_CELL));
@@ -83,11 +91,16 @@ final class WalkField {
         .forEach(
             cell ->
                 reach(queue, cell, (int) Math.round(grid.middle(cell).distanceTo(from) / unitM)));
-    while (!queue.isEmpty()) {
+    int left = wanted.cardinality();
+    while (left > 0 && !queue.isEmpty()) {
       int cell = queue.pop();
       int distance = queue.distance();
       if (distances[cell] == distance) {
         spread(queue, cell, distance);
+        if (wanted.get(cell)) {
+          wanted.clear(cell);
+          left--;
+        }
       }
     }
   }
@@ -98,6 +111,9 @@ final class WalkField {
       int move = Integer.numberOfTrailingZeros(bits);
       bits &= bits - 1;
       reach(queue, cell + moves.offset(move), distance + moves.length(move));
+    }
+    if (!ofClimbs.get(cell)) {
+      return;
     }
     for (Climb climb : climbs) {
       if (cell == climb.foot()) {
@@ -115,7 +131,7 @@ final class WalkField {
     }
   }
 
-  /** Metres of walk to a point, infinite if nobody gets there. */
+  /** Metres of walk to one of the points that were asked for, infinite if nobody gets there. */
   double metresTo(Point to) {
     return openCells(to)
         .filter(cell -> distances[cell] != FAR)

@@ -103,9 +103,9 @@ final class CarryWalksTest {
     WalkField field = new WalkField(grid(site), new Levels(site, 9), closed, none, List.of());
     Point a = new Point(15, 6);
     Point b = new Point(16, 15);
-    field.measureFrom(a);
+    field.measureFrom(a, List.of(b));
     double there = field.metresTo(b);
-    field.measureFrom(b);
+    field.measureFrom(b, List.of(a));
     assertThat(field.metresTo(a)).isCloseTo(there, within(0.02));
   }
 
