@@ -87,6 +87,7 @@ public final class Press {
     builder.useUnicodeBidiReorderer(new ReadingOrder.Turner());
     builder.defaultTextDirection(TextDirection.LTR);
     builder.useReplacementText(Character.toString(Letters.REPLACEMENT));
+    builder.useUnicodeLineBreaker(new LineBreaks());
     builder.usePdfUaAccessibility(true);
     builder.withProducer(PRODUCER);
     builder.withDiagnosticConsumer(complaints::add);

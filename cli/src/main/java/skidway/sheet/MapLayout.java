@@ -14,11 +14,11 @@ import skidway.units.UnitSystem;
  *
  * @param frame where the site lies on paper
  * @param view as far as it shows there
+ * @param all that belongs beside the map
+ * @param panel as much of it as finds room there
  * @param panelBox where the panel lies
- * @param left cards that found no room in the panel
  */
-record MapLayout(
-    Paper paper, Frame frame, MapView view, Panel panel, Box panelBox, List<PanelItem> left) {
+record MapLayout(Paper paper, Frame frame, MapView view, MapPanel all, Panel panel, Box panelBox) {
   /** Width of a drawing for a phone: two columns of the panel. */
   private static final double NARROW = 2 * Panel.COLUMN + Panel.GUTTER;
 
@@ -27,15 +27,16 @@ record MapLayout(
   private static final double GAP = 4;
   private static final double MOST = 0.5;
 
-  private static final Comparator<MapLayout> LARGEST_MAP =
-      Comparator.<MapLayout>comparingInt(l -> l.frame().scale().ratio())
+  private static final Comparator<MapLayout> BEST =
+      Comparator.comparing((MapLayout l) -> !l.panelFits())
+          .thenComparingInt(l -> l.frame().scale().ratio())
           .thenComparingInt(l -> l.left().size());
 
   /** On the paper that makes the map largest; the first named, when it makes no difference. */
   static MapLayout choose(List<Paper> papers, MapView view, Set<String> untold) {
     return papers.stream()
         .flatMap(paper -> Stream.of(side(paper, view, untold), foot(paper, view, untold)))
-        .min(LARGEST_MAP)
+        .min(BEST)
         .orElseThrow();
   }
 
@@ -56,15 +57,26 @@ record MapLayout(
   private static MapLayout foot(Paper paper, MapView view, Set<String> untold) {
     Box below = below(paper);
     int across = (int) ((below.width() + Panel.GUTTER) / (Panel.COLUMN + Panel.GUTTER));
-    for (double height = 20; ; height += 2) {
+    double height = 0;
+    while (true) {
       Box foot = new Box(below.x0(), below.y1() - height, below.x1(), below.y1());
       Box map = new Box(below.x0(), below.y0(), below.x1(), foot.y0() - GAP);
       MapLayout layout = of(paper, view, untold, map, foot, across);
-      boolean whole = layout.left().isEmpty() && layout.panel().columns(height) <= across;
-      if (whole || height > MOST * below.height()) {
+      double needed = layout.all().heightMm(across, MOST * below.height());
+      if (needed <= height) {
         return layout;
       }
+      height = needed;
     }
+  }
+
+  /** Cards that found no room in the panel. */
+  List<PanelItem> left() {
+    return all.left(panel);
+  }
+
+  private boolean panelFits() {
+    return Panel.widthMm(panel.columns(panelBox.height())) <= panelBox.width() + 1e-6;
   }
 
   private static Box below(Paper paper) {
@@ -80,7 +92,7 @@ record MapLayout(
     MapView seen = view.within(frame.window());
     MapPanel all = MapPanel.of(seen, scale, untold);
     Panel panel = all.fitting(columns, panelBox.height());
-    return new MapLayout(paper, frame, seen, panel, panelBox, all.left(panel));
+    return new MapLayout(paper, frame, seen, all, panel, panelBox);
   }
 
   /** For a phone: the map as wide as the screen, everything else below it, as long as it gets. */
@@ -91,13 +103,10 @@ record MapLayout(
     Frame frame = new Frame(scale, extent.middle(), map);
     MapView seen = view.within(frame.window());
     MapPanel all = MapPanel.of(seen, scale, untold);
-    double height = 20;
-    while (all.columns(height) > 2) {
-      height += 1;
-    }
+    double height = all.heightMm(2, Double.POSITIVE_INFINITY);
     Box panelBox = Box.at(0, map.y1() + GAP, NARROW, height);
     Paper paper = new Paper(NARROW, Math.max(NARROW, panelBox.y1()));
-    return new MapLayout(paper, frame, seen, all.fitting(2, height), panelBox, List.of());
+    return new MapLayout(paper, frame, seen, all, all.fitting(2, height), panelBox);
   }
 
   /** Pages of cards alone, for those that found no room beside the map. */
@@ -106,7 +115,7 @@ record MapLayout(
     int across = (int) ((below.width() + Panel.GUTTER) / (Panel.COLUMN + Panel.GUTTER));
     List<Panel> pages = new ArrayList<>();
     List<PanelItem> page = new ArrayList<>();
-    for (PanelItem card : left) {
+    for (PanelItem card : left()) {
       page.add(card);
       if (new Panel(page).columns(below.height()) > across) {
         page.remove(card);

@@ -9,6 +9,9 @@ import skidway.plan.Task;
 record MapPanel(PanelItem scaleBar, List<PanelItem> cards, List<PanelItem> legend) {
   private static final String UNTOLD = "no room on this map for: ";
 
+  /** Heights are tried in steps of this, mm. */
+  private static final double STEP = 2;
+
   /**
    * @param view as far as it shows
    * @param untold codes and names that found no room on the map
@@ -36,9 +39,17 @@ record MapPanel(PanelItem scaleBar, List<PanelItem> cards, List<PanelItem> legen
     return with(kept);
   }
 
-  /** How many columns of this height take everything. */
-  int columns(double heightMm) {
-    return with(cards.size()).columns(heightMm);
+  /**
+   * The least height in which so many columns take everything, or from a height on that is plenty,
+   * everything but the cards.
+   */
+  double heightMm(int columns, double plentyMm) {
+    double height = STEP;
+    while (with(cards.size()).columns(height) > columns
+        && (height < plentyMm || with(0).columns(height) > columns)) {
+      height += STEP;
+    }
+    return height;
   }
 
   /** The cards that a panel holds none of. */

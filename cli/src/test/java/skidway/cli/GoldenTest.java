@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import skidway.paper.SeenPdf;
 
 /**
  * Takes every demo job all the way with the defaults and compares all that is said and written with
@@ -38,9 +39,16 @@ class GoldenTest {
       compare(name, "map.svg", Files.readString(job.resolve("out/map-001.svg")));
       compare(name, "packet.html", Files.readString(job.resolve("out/packet-001.html")));
       compare(name, "pull.csv", Files.readString(job.resolve("out/pull.csv")));
+      compare(name, "packet-pdf.txt", seen(job.resolve("out/packet-001.pdf")));
+      compare(name, "tags-pdf.txt", seen(job.resolve("out/tags.pdf")));
     } finally {
       Locale.setDefault(before);
     }
+  }
+
+  private static String seen(Path pdf) throws IOException {
+    SeenPdf seen = SeenPdf.of(Files.readAllBytes(pdf));
+    return "Pages: " + seen.pages().size() + "\n\n" + seen.text();
   }
 
   private static void compare(String job, String file, String actual) throws IOException {

@@ -193,7 +193,7 @@ class ContrastTest {
         switch (page) {
           case "packet" -> PageStyle.css();
           case "tags" -> PageStyle.tags();
-          case "packet in a PDF" -> PageStyle.packetInPdf(PaperSize.A4);
+          case "packet in a PDF" -> PageStyle.packetInPdf(PaperSize.A4, "");
           default -> PageStyle.tagsInPdf();
         };
     String out = css;

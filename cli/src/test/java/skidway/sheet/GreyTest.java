@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class GreyTest {
   private static final Box SIGN = Box.at(0.5, 0.5, 9, 4);
 
-  /** Share of a sign's dots that differ clearly; measured at 4 % and more, half of that is kept. */
+  /** Share of a picture's dots that must differ clearly; an assumption. */
   private static final double LEAST_SHARE = 0.02;
 
   private static final int CLEARLY = 64;

@@ -44,7 +44,7 @@ class PrintedMapTest {
   private static BufferedImage printed(MapSheet sheet, PaperSize paper) throws IOException {
     Markup page = new Markup();
     page.open("html", "lang", "en").open("head").leaf("title", "map");
-    page.open("style").verbatim(PageStyle.packetInPdf(paper)).close().close();
+    page.open("style").verbatim(PageStyle.packetInPdf(paper, "")).close().close();
     page.open("body").open("main");
     MapSection.write(page, List.of(sheet), List.of());
     String html = page.close().close().close().done();

@@ -256,7 +256,7 @@ final class SiteText {
         reader.accept(line);
         line.end("the line tells of one thing");
       } catch (Misread told) {
-        continue; // its problem is among the others
+        // Its problem is among the others.
       }
     }
   }

@@ -147,7 +147,7 @@ final class SchemaTest {
   @ParameterizedTest
   @MethodSource("words")
   void wordsOfTheProgramAreWordsOfTheSchema(Map.Entry<String, String> entry) throws IOException {
-    String[] where = entry.getKey().split(" ");
+    String[] where = entry.getKey().split(" ", -1);
     String text = Schemas.of(where[0]);
     String line = where[1] + ": {\"enum\": ";
     if (Boolean.getBoolean("skidway.update")) {
