@@ -65,7 +65,7 @@ final class SiteCommand implements Callable<Integer> {
     survey.notes().forEach(note -> screen.result("%s", note));
     survey.checks().forEach(check -> screen.result("Tape to check: %s", check));
     screen.result("Site: %s", survey.write());
-    String map = StackMap.siteOnly(survey.task(), Paper.LYING);
+    String map = StackMap.siteOnly(survey.task(), Paper.LYING).svg();
     screen.result("Map alone: %s", OutFiles.write(folder, "site.svg", map));
     String page = SitePage.html(survey.task(), survey.notes(), survey.checks());
     screen.result("Site with its measures: %s", OutFiles.write(folder, "site.html", page));

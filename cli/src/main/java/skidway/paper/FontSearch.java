@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.SortedSet;
 import java.util.stream.Stream;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -48,7 +48,7 @@ final class FontSearch {
    * @return what is still missing and where it stands
    */
   List<String> fill(FontShelf shelf, List<String> texts) {
-    TreeSet<Integer> missing = MissingLetters.in(texts, shelf);
+    SortedSet<Integer> missing = MissingLetters.in(texts, shelf);
     if (missing.isEmpty()) {
       return List.of();
     }
@@ -88,7 +88,7 @@ final class FontSearch {
     }
   }
 
-  private static List<Integer> lettersOf(FontSource source, TreeSet<Integer> wanted) {
+  private static List<Integer> lettersOf(FontSource source, SortedSet<Integer> wanted) {
     try (TrueTypeFont font = source.read()) {
       CmapLookup letters = font.getUnicodeCmapLookup();
       return wanted.stream().filter(c -> FontShelf.has(letters, c)).toList();

@@ -177,8 +177,16 @@ final class SvgPainter {
     float y = 0;
     for (PathIterator i = path.getPathIterator(null); !i.isDone(); i.next()) {
       switch (i.currentSegment(p)) {
-        case PathIterator.SEG_MOVETO -> out.moveTo(x = p[0], y = p[1]);
-        case PathIterator.SEG_LINETO -> out.lineTo(x = p[0], y = p[1]);
+        case PathIterator.SEG_MOVETO -> {
+          out.moveTo(p[0], p[1]);
+          x = p[0];
+          y = p[1];
+        }
+        case PathIterator.SEG_LINETO -> {
+          out.lineTo(p[0], p[1]);
+          x = p[0];
+          y = p[1];
+        }
         case PathIterator.SEG_QUADTO -> {
           out.curveTo(
               x + (p[0] - x) * 2 / 3,
@@ -190,7 +198,11 @@ final class SvgPainter {
           x = p[2];
           y = p[3];
         }
-        case PathIterator.SEG_CUBICTO -> out.curveTo(p[0], p[1], p[2], p[3], x = p[4], y = p[5]);
+        case PathIterator.SEG_CUBICTO -> {
+          out.curveTo(p[0], p[1], p[2], p[3], p[4], p[5]);
+          x = p[4];
+          y = p[5];
+        }
         default -> out.closePath();
       }
     }

@@ -36,7 +36,7 @@ public final class SitePage {
     page.open("header").open("div", "class", "job").leaf("h1", task.jobName());
     page.leaf("p", task.site().name() + ", before any plan").close().close().line();
     page.open("main").line();
-    MapSection.write(page, "Site", StackMap.siteOnly(task, Paper.LYING));
+    MapSection.write(page, "Site", StackMap.siteOnly(task, Paper.LYING).svg());
     SitePage site = new SitePage(task);
     notes(page, notes, checks);
     site.walls(page);

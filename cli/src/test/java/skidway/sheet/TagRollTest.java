@@ -14,7 +14,8 @@ import skidway.units.UnitSystem;
 
 class TagRollTest {
   private static String page(TagRoll roll, List<String> broken) {
-    return TagPage.html(SampleHouse.task(), SampleHouse.plan(), "a1b2c3d4e5f60718", broken, roll);
+    return TagPage.of(SampleHouse.task(), SampleHouse.plan(), "a1b2c3d4e5f60718", broken, roll)
+        .forBrowser();
   }
 
   @ParameterizedTest
@@ -71,12 +72,13 @@ class TagRollTest {
   @Test
   void aLabelSaysWhatATagCutFromASheetSays() throws Exception {
     String cut =
-        TagPage.html(
-            SampleHouse.task(),
-            SampleHouse.plan(),
-            "a1b2c3d4e5f60718",
-            List.of(),
-            new TagSheet(PaperSize.LETTER, 4));
+        TagPage.of(
+                SampleHouse.task(),
+                SampleHouse.plan(),
+                "a1b2c3d4e5f60718",
+                List.of(),
+                new TagSheet(PaperSize.LETTER, 4))
+            .forBrowser();
     String label = page(new TagRoll(101.6, 152.4), List.of());
     assertThat(codes(label)).hasSize(62).isEqualTo(codes(cut));
   }

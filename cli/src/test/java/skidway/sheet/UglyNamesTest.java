@@ -53,10 +53,12 @@ class UglyNamesTest {
   void pagesStayPages(@ForAll("uglyNames") String name) throws Exception {
     Task task = UglySite.task(name, 3);
     Plan plan = UglySite.plan(name, 3);
-    isHarmless(StackMap.svg(task, plan, "f00d", PaperSize.A4.lying()));
+    for (MapSheet sheet : StackMap.sheets(task, plan, "f00d", PaperSize.A4)) {
+      isHarmless(sheet.svg());
+    }
     isHarmless(page(Packet.html(task, plan, "f00d", SampleAudit.broken(name))));
     for (TagFormat format : List.of(new TagSheet(PaperSize.A4, 8), new TagRoll(100, 75))) {
-      isHarmless(page(TagPage.html(task, plan, "f00d", List.of(name), format)));
+      isHarmless(page(TagPage.of(task, plan, "f00d", List.of(name), format).forBrowser()));
     }
   }
 
