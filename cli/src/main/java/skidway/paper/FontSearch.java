@@ -6,8 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.stream.Stream;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -48,7 +48,7 @@ final class FontSearch {
    * @return what is still missing and where it stands
    */
   List<String> fill(FontShelf shelf, List<String> texts) {
-    SortedSet<Integer> missing = MissingLetters.in(texts, shelf);
+    NavigableSet<Integer> missing = MissingLetters.in(texts, shelf);
     if (missing.isEmpty()) {
       return List.of();
     }
@@ -88,7 +88,7 @@ final class FontSearch {
     }
   }
 
-  private static List<Integer> lettersOf(FontSource source, SortedSet<Integer> wanted) {
+  private static List<Integer> lettersOf(FontSource source, NavigableSet<Integer> wanted) {
     try (TrueTypeFont font = source.read()) {
       CmapLookup letters = font.getUnicodeCmapLookup();
       return wanted.stream().filter(c -> FontShelf.has(letters, c)).toList();

@@ -2,7 +2,7 @@ package skidway.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /** Which letters of a page no font has, and how to say so. */
@@ -12,8 +12,8 @@ final class MissingLetters {
 
   private MissingLetters() {}
 
-  static SortedSet<Integer> in(List<String> texts, FontShelf shelf) {
-    SortedSet<Integer> missing = new TreeSet<>();
+  static NavigableSet<Integer> in(List<String> texts, FontShelf shelf) {
+    NavigableSet<Integer> missing = new TreeSet<>();
     for (String text : texts) {
       text.codePoints().filter(c -> seen(c) && !shelf.has(c)).forEach(missing::add);
     }
@@ -27,7 +27,7 @@ final class MissingLetters {
   }
 
   /** A sentence for each text with such letters, the first few of them. */
-  static List<String> told(SortedSet<Integer> missing, List<String> texts) {
+  static List<String> told(NavigableSet<Integer> missing, List<String> texts) {
     List<String> told = new ArrayList<>();
     int more = 0;
     for (String text : texts.stream().map(String::strip).distinct().toList()) {

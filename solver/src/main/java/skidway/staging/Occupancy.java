@@ -212,7 +212,17 @@ final class Occupancy {
     if (!board.rack[spot] || k == 0) {
       return k == 0 ? StackCost.EMPTY : evaluator.best(members[spot], k, spot);
     }
-    return rackHolds(spot, k) ? StackCost.EMPTY : StackCost.ILLEGAL;
+    return rackHolds(spot, k) || staysInRack(spot, k) ? StackCost.EMPTY : StackCost.ILLEGAL;
+  }
+
+  /** What stands in a rack from the start stays there, however full the crew made it. */
+  private boolean staysInRack(int spot, int k) {
+    for (int i = 0; i < k; i++) {
+      if (board.home[members[spot][i]] != spot) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean rackHolds(int spot, int k) {
@@ -234,7 +244,7 @@ final class Occupancy {
 
   /** Whether nothing breaks a rule but what did from the start. */
   boolean legal() {
-    return brokenRules() <= tolerated;
+    return illegalStacks == 0 && brokenRules() <= tolerated;
   }
 
   int brokenRules() {
@@ -352,12 +362,31 @@ final class Occupancy {
     return false;
   }
 
-  /** Puts what lies there from the start where it lies; the rules it breaks there are forgiven. */
+  /**
+   * Puts what lies there from the start where it lies; what spots break together there is forgiven.
+   * Of a stack that breaks rules by itself as much is left out as must go elsewhere.
+   */
   void layStart() {
     for (int b = 0; b < board.bundleCount(); b++) {
       put(b, board.home[b]);
     }
+    for (int spot = 0; spot < count.length; spot++) {
+      while (!stacks[spot].legal() && highestLoose(spot) != NOWHERE) {
+        take(highestLoose(spot));
+      }
+    }
     tolerated = brokenRules();
+  }
+
+  /** The highest bundle of a spot that may be lifted, as it lay from the start. */
+  private int highestLoose(int spot) {
+    int highest = NOWHERE;
+    for (int i = 0; i < count[spot]; i++) {
+      int bundle = members[spot][i];
+      boolean higher = highest == NOWHERE || board.homeTier[bundle] > board.homeTier[highest];
+      highest = !board.fixed[bundle] && higher ? bundle : highest;
+    }
+    return highest;
   }
 
   /** Where every bundle lies now. */

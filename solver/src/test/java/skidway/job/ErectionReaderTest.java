@@ -40,7 +40,8 @@ final class ErectionReaderTest {
             new Schedule(
                 LocalDateTime.of(2031, 5, 6, 7, 0),
                 ErectionRate.piecesADay(40),
-                WorkCalendar.usual()));
+                WorkCalendar.usual(),
+                false));
     assertThat(schedule("{}")).isEqualTo(unsaid);
   }
 
