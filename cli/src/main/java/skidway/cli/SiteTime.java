@@ -50,6 +50,14 @@ final class SiteTime {
                             + said.get()
                             + "'; it is a date and time of day such as 2031-05-12T08:00, or a time"
                             + " of today such as 08:00. Nothing was recorded."));
+    if (at.isAfter(now) && !behind) {
+      throw new BadUsage(
+          "--at is "
+              + EventWords.time(at)
+              + ", but by this computer's clock it is "
+              + EventWords.time(now)
+              + "; nothing was recorded. Way out: correct --at or the clock.");
+    }
     return at;
   }
 
