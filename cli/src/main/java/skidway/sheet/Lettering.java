@@ -16,6 +16,9 @@ final class Lettering {
   /** Of the narrowest characters, in font sizes. */
   private static final double NARROWEST = 0.38;
 
+  /** Of a longer text the middle is left out before it is cut into lines. */
+  private static final int MOST_CUT = 200;
+
   private Lettering() {}
 
   static double widthMm(String text, double sizeMm, boolean bold) {
@@ -63,7 +66,7 @@ final class Lettering {
   static List<String> cut(String text, double sizeMm, boolean bold, double mostMm) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (int c : text.codePoints().toArray()) {
+    for (int c : shortened(text, MOST_CUT).codePoints().toArray()) {
       String longer = line + Character.toString(c);
       if (!line.isEmpty() && widthMm(longer, sizeMm, bold) > mostMm) {
         lines.add(line.toString());
