@@ -17,6 +17,7 @@ import skidway.job.PlanFiles;
 import skidway.paper.Foot;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.sheet.MapSheet;
 import skidway.sheet.Packet;
 import skidway.sheet.PaperSize;
 import skidway.sheet.Part;
@@ -82,12 +83,13 @@ final class PrintCommand implements Callable<Integer> {
     }
     String stem = chosen.file().getFileName().toString().replaceFirst("\\.json$", "");
     Path out = chosen.job().folder();
-    if (parts.contains(Part.MAP)) {
-      String map = StackMap.sheets(task, plan, fingerprint, size).get(0).svg();
-      screen.result("Map alone: %s", OutFiles.write(out, "map-" + stem + ".svg", map));
+    List<MapSheet> map =
+        parts.contains(Part.MAP) ? StackMap.sheets(task, plan, fingerprint, size) : List.of();
+    if (!map.isEmpty()) {
+      screen.result("Map alone: %s", OutFiles.write(out, "map-" + stem + ".svg", map.get(0).svg()));
     }
     if (!parts.equals(EnumSet.of(Part.TAGS))) {
-      StyledPage packet = Packet.page(task, plan, fingerprint, audit, parts, size);
+      StyledPage packet = Packet.page(task, plan, fingerprint, audit, parts, size, map);
       String name = "packet-" + stem + only.suffix();
       screen.result(
           "%s: %s", only.words(), OutFiles.write(out, name + ".html", packet.forBrowser()));

@@ -37,17 +37,24 @@ public final class Packet {
       AuditReport audit,
       Set<Part> parts,
       PaperSize paper) {
-    return page(task, plan, fingerprint, audit, parts, paper).forBrowser();
+    List<MapSheet> map =
+        parts.contains(Part.MAP) ? StackMap.sheets(task, plan, fingerprint, paper) : List.of();
+    return page(task, plan, fingerprint, audit, parts, paper, map).forBrowser();
   }
 
-  /** The same, for browsers and for a PDF. */
+  /**
+   * The same, for browsers and for a PDF.
+   *
+   * @param map its pages, drawn before; not looked at when the map is none of the parts
+   */
   public static StyledPage page(
       Task task,
       Plan plan,
       String fingerprint,
       AuditReport audit,
       Set<Part> parts,
-      PaperSize paper) {
+      PaperSize paper,
+      List<MapSheet> map) {
     RunningHead head = new RunningHead(plan.jobName(), plan.revision(), fingerprint);
     List<StackView> stacks = StackView.of(task, plan);
     Markup page = new Markup();
@@ -59,10 +66,7 @@ public final class Packet {
     page.open("main").line();
     BrokenRules.write(page, brokenRules(audit));
     if (parts.contains(Part.MAP)) {
-      MapSection.write(
-          page,
-          StackMap.sheets(task, plan, fingerprint, paper),
-          StackMap.narrow(task, plan, fingerprint));
+      MapSection.write(page, map, StackMap.narrow(task, plan, fingerprint));
     }
     Cautions.write(page, task.site().machine());
     if (parts.contains(Part.SET_OUT)) {
