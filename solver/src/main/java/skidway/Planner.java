@@ -48,10 +48,10 @@ public final class Planner {
   private static Planned plan(
       Job job, Task task, int events, SearchLimits limits, Watcher watcher, StopButton stop) {
     PathFlood flood = new PathFlood(task);
-    Plan staged = Stager.stage(task, limits, flood::shutBy, watcher, stop).heeding(events);
+    Plan staged = Stager.stage(task, limits, flood::shutBy, watcher, stop);
     String previous = PlanFiles.newest(job.folder()).map(PlanFiles::fingerprint).orElse("");
     Plan labelled =
-        staged.labelled(PlanFiles.nextRevision(job.folder()), job.fingerprint(), previous);
+        staged.labelled(PlanFiles.nextRevision(job.folder()), job.fingerprint(), previous, events);
     AuditReport audit = Audit.of(task, labelled);
     return new Planned(labelled.withMargins(audit.margins()), audit);
   }

@@ -55,7 +55,7 @@ class StageThenAuditTest {
             new PathFlood(task)::shutBy,
             (placed, delivered, personS) -> {},
             new StopButton());
-    Plan labelled = plan.labelled(PlanFiles.nextRevision(folder), "inputs", "");
+    Plan labelled = plan.labelled(PlanFiles.nextRevision(folder), "inputs", "", 0);
     return PlanFiles.read(PlanFiles.write(folder, labelled), task);
   }
 

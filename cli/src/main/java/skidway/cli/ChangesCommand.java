@@ -46,12 +46,7 @@ final class ChangesCommand implements Callable<Integer> {
   }
 
   private Plan newest(History history) {
-    return history
-        .newest()
-        .orElseThrow(
-            () ->
-                new BadUsage(
-                    folder + " has no plan yet. Way out: run 'stage " + folder + "' first."));
+    return history.newest().orElseThrow(() -> BadUsage.noPlan(folder));
   }
 
   private Plan before(History history, Plan plan) {

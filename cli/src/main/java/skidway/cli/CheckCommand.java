@@ -11,6 +11,7 @@ import skidway.erection.PullOrder;
 import skidway.job.Job;
 import skidway.job.JobReader;
 import skidway.plan.Task;
+import skidway.progress.EventWords;
 import skidway.timber.Bundle;
 import skidway.timber.Load;
 import skidway.timber.MassRange;
@@ -86,7 +87,7 @@ final class CheckCommand implements Callable<Integer> {
       MassRange mass = total(bundles);
       table.row(
           load.id(),
-          load.arrival().toString().replace('T', ' '),
+          EventWords.time(load.arrival()),
           load.truckStandId(),
           count(bundles.size()),
           count(bundles.stream().mapToInt(b -> b.packed().size()).sum()),

@@ -21,14 +21,7 @@ record ChosenPlan(Job job, Path file, Plan plan, Task task) {
     Path file =
         named != null
             ? named
-            : PlanFiles.newest(job.folder())
-                .orElseThrow(
-                    () ->
-                        new BadUsage(
-                            folder
-                                + " has no plan yet. Way out: run 'stage "
-                                + folder
-                                + "' first."));
+            : PlanFiles.newest(job.folder()).orElseThrow(() -> BadUsage.noPlan(folder));
     Plan plan = PlanFiles.read(file, job.task());
     screen.say("%s, plan %s", job.task().jobName(), file.getFileName());
     if (!plan.inputs().equals(job.fingerprint())) {

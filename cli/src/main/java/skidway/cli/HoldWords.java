@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import skidway.erection.ErectionRate;
 import skidway.erection.HoldPoint;
@@ -14,8 +13,8 @@ import skidway.erection.Placement;
 import skidway.erection.Schedule;
 import skidway.erection.Timetable;
 import skidway.erection.WallReach;
-import skidway.job.History;
 import skidway.plan.Task;
+import skidway.progress.EventWords;
 import skidway.progress.Progress;
 import skidway.progress.Remaining;
 import skidway.timber.Bundle;
@@ -28,11 +27,14 @@ final class HoldWords {
   private final HoldPoint hold;
   private final Schedule schedule;
 
-  HoldWords(History history) {
-    this.job = history.job().task();
-    this.progress = history.progress();
+  /**
+   * @param schedule as it goes on from now
+   */
+  HoldWords(Task job, Progress progress, Schedule schedule) {
+    this.job = job;
+    this.progress = progress;
     this.hold = Remaining.hold(job, progress);
-    this.schedule = history.remaining(Set.of()).schedule();
+    this.schedule = schedule;
   }
 
   List<String> lines() {
@@ -101,12 +103,12 @@ final class HoldWords {
     }
     return bundle
         .flatMap(b -> job.delivery().load(b.loadId()))
-        .map(load -> " (load " + load.id() + ", expected " + when(load) + ")")
+        .map(load -> " (load " + load.id() + ", expected " + expected(load) + ")")
         .orElse("");
   }
 
-  private String when(Load load) {
-    return progress.expected(load.id()).toString().replace('T', ' ');
+  private String expected(Load load) {
+    return EventWords.time(progress.expected(load.id()));
   }
 
   private String reached() {

@@ -42,7 +42,7 @@ final class PlanChanges {
             changes.size(),
             left.delivery().bundles().size()));
     changes.forEach(change -> lines.add("  " + sentence(change, left)));
-    lines.addAll(moves());
+    lines.addAll(moves(left));
     lines.add(hours(left));
     if (!changes.isEmpty()) {
       lines.add(
@@ -70,9 +70,8 @@ final class PlanChanges {
   }
 
   /** What the machine does with bundles that lie already. */
-  private List<String> moves() {
-    List<Step> moves =
-        to.steps().stream().filter(s -> history.taskOf(to).start().lies(s.bundleId())).toList();
+  private List<String> moves(Task left) {
+    List<Step> moves = to.steps().stream().filter(s -> left.start().lies(s.bundleId())).toList();
     if (moves.isEmpty()) {
       return List.of("No bundle that lies already is lifted.");
     }

@@ -19,6 +19,7 @@ import skidway.job.JobReader;
 import skidway.job.PlanFiles;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.progress.EventWords;
 import skidway.progress.Progress;
 import skidway.staging.StopButton;
 
@@ -59,23 +60,23 @@ final class RestageCommand implements Callable<Integer> {
     job.remarks().forEach(remark -> screen.say("%s", remark.text()));
     History history = History.of(job);
     Plan before = newest(history);
-    Task left = history.remaining(locked(history));
-    state(history, left).forEach(screen.results()::println);
+    Progress progress = history.progress();
+    Set<String> locked = locked(progress);
+    Task left = history.remaining(locked);
+    state(job.task(), progress, left).forEach(screen.results()::println);
     screen.result("");
-    new HoldWords(history).lines().forEach(screen.results()::println);
+    new HoldWords(job.task(), progress, left.schedule()).lines().forEach(screen.results()::println);
     screen.result("");
     screen.results().flush();
     screen.say("Planning what is left. Interrupt to stop; the best plan so far is kept.");
     ProgressLine line = new ProgressLine(screen, job.task().figures());
     stop.arm();
-    Planner.Planned planned = Planner.replan(history, locked(history), search.limits(), line, stop);
+    Planner.Planned planned = Planner.replan(history, locked, search.limits(), line, stop);
     line.end();
     Path file = PlanFiles.write(job.folder(), planned.plan());
     new PlanSummary(left, planned.plan()).lines().forEach(screen.results()::println);
     screen.result("");
-    new PlanChanges(History.of(job), before, planned.plan())
-        .lines()
-        .forEach(screen.results()::println);
+    new PlanChanges(history, before, planned.plan()).lines().forEach(screen.results()::println);
     StageCommand.tellBrokenRules(screen, planned.audit());
     screen.caution();
     screen.result("");
@@ -85,13 +86,7 @@ final class RestageCommand implements Callable<Integer> {
   }
 
   private Plan newest(History history) {
-    Plan plan =
-        history
-            .newest()
-            .orElseThrow(
-                () ->
-                    new BadUsage(
-                        folder + " has no plan yet. Way out: run 'stage " + folder + "' first."));
+    Plan plan = history.newest().orElseThrow(() -> BadUsage.noPlan(folder));
     if (history.events().isEmpty()) {
       throw new BadUsage(
           "Nothing is recorded yet that a new plan could heed. Way out: 'record "
@@ -103,14 +98,14 @@ final class RestageCommand implements Callable<Integer> {
     return plan;
   }
 
-  private Set<String> locked(History history) {
-    Map<String, List<String>> lying = history.progress().lying();
+  private Set<String> locked(Progress progress) {
+    Map<String, List<String>> lying = progress.lying();
     Set<String> locked = new HashSet<>();
     for (String id : locks) {
       List<String> there = lying.get(id);
       if (there != null) {
         locked.addAll(there);
-      } else if (history.progress().spotOf(id).isPresent()) {
+      } else if (progress.spotOf(id).isPresent()) {
         locked.add(id);
       } else {
         throw new BadUsage(
@@ -126,9 +121,7 @@ final class RestageCommand implements Callable<Integer> {
   }
 
   /** Where things are, in a line or two. */
-  private static List<String> state(History history, Task left) {
-    Progress progress = history.progress();
-    Task job = history.job().task();
+  private static List<String> state(Task job, Progress progress, Task left) {
     List<String> lines = new ArrayList<>();
     int pieces = job.delivery().pieces().size();
     lines.add(
@@ -152,7 +145,7 @@ final class RestageCommand implements Callable<Integer> {
                     "Load "
                         + load.id()
                         + " is expected "
-                        + progress.expected(load.id()).toString().replace('T', ' ')
+                        + EventWords.time(progress.expected(load.id()))
                         + "."));
     return lines;
   }

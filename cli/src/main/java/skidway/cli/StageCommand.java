@@ -8,7 +8,7 @@ import picocli.CommandLine.Parameters;
 import skidway.Planner;
 import skidway.audit.AuditReport;
 import skidway.audit.Finding;
-import skidway.job.History;
+import skidway.job.EventsFile;
 import skidway.job.Job;
 import skidway.job.JobReader;
 import skidway.job.PlanFiles;
@@ -45,7 +45,7 @@ final class StageCommand implements Callable<Integer> {
   static int stage(Screen screen, StopButton stop, Path folder, SearchLimits limits) {
     Job job = JobReader.read(folder);
     job.remarks().forEach(remark -> screen.say("%s", remark.text()));
-    if (!History.of(job).events().isEmpty()) {
+    if (!EventsFile.read(job).events().isEmpty()) {
       throw new BadUsage(
           "Events are recorded; a plan from an empty site would no longer fit. Way out: 'restage "
               + folder

@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
-import skidway.plan.Stack;
 import skidway.plan.Task;
 import skidway.site.Spot;
 import skidway.site.Zone;
@@ -21,8 +19,7 @@ record Zones(List<String> ids, Map<String, String> zoneBySpot) {
   static Zones of(Task task, Plan plan) {
     return new Zones(
         task.site().zones().stream().map(Zone::id).toList(),
-        Stream.concat(plan.stacks().stream().map(Stack::spot), plan.waitingPlaces().stream())
-            .collect(Collectors.toMap(Spot::id, Spot::zoneId, (a, b) -> a)));
+        plan.spots().stream().collect(Collectors.toMap(Spot::id, Spot::zoneId, (a, b) -> a)));
   }
 
   List<Margin> about(String zoneId, List<Margin> margins) {

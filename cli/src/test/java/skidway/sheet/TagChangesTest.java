@@ -70,7 +70,7 @@ class TagChangesTest {
     Plan older = aPlan().stack(ONE, "A", "B").stack(TWO, "C").build(ABC);
     Task now = task(bundle("A", 1, 310), bundle("B", 2, 300), bundle("N", 3, 200));
     Plan newer =
-        aPlan().stack(ONE, "A", "B").stack(TWO, "N").build(now).labelled(2, "other inputs", "");
+        aPlan().stack(ONE, "A", "B").stack(TWO, "N").build(now).labelled(2, "other inputs", "", 0);
     TagChanges changes = TagChanges.between(now, older, newer);
     assertThat(changes.sameInputs()).isFalse();
     assertThat(changed(changes)).containsExactly("A", "N", "C");

@@ -233,9 +233,7 @@ final class Scene {
 
   /** The spot of a stack or the waiting place of an id. */
   Optional<Spot> planned(String id) {
-    return Stream.concat(plan.stacks().stream().map(Stack::spot), plan.waitingPlaces().stream())
-        .filter(spot -> spot.id().equals(id))
-        .findFirst();
+    return plan.spots().stream().filter(spot -> spot.id().equals(id)).findFirst();
   }
 
   /**

@@ -49,13 +49,6 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
     return progress(plans, events);
   }
 
-  /** The same if more had happened. */
-  public History supposing(List<Event> more) {
-    List<Event> all = new ArrayList<>(events);
-    all.addAll(more);
-    return new History(job, plans, all);
-  }
-
   /**
    * The question that is left now.
    *
@@ -95,8 +88,7 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
     Plan newest = revisions.get(revisions.size() - 1);
     List<Spot> earlier = new ArrayList<>();
     for (Plan plan : revisions) {
-      plan.stacks().forEach(stack -> earlier.add(0, stack.spot()));
-      earlier.addAll(0, plan.waitingPlaces());
+      earlier.addAll(0, plan.spots());
     }
     return Progress.of(job.task(), newest, earlier, some);
   }

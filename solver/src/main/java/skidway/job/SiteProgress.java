@@ -8,9 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import skidway.plan.Plan;
-import skidway.plan.Stack;
 import skidway.progress.Event;
 import skidway.progress.Progress;
 import skidway.site.Spot;
@@ -67,8 +65,7 @@ public record SiteProgress(Progress progress, List<String> remarks) {
 
   private static Map<String, Spot> spots(Plan plan) {
     Map<String, Spot> spots = new LinkedHashMap<>();
-    Stream.concat(plan.stacks().stream().map(Stack::spot), plan.waitingPlaces().stream())
-        .forEach(spot -> spots.putIfAbsent(spot.id(), spot));
+    plan.spots().forEach(spot -> spots.putIfAbsent(spot.id(), spot));
     return spots;
   }
 

@@ -2,6 +2,7 @@ package skidway.plan;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import skidway.site.Spot;
 
 /**
@@ -72,32 +73,18 @@ public record Plan(
         0);
   }
 
-  /** The same plan as a revision of a job. */
-  public Plan labelled(int newRevision, String newInputs, String newPrevious) {
+  /** Every spot that it has stacks on, then every waiting place. */
+  public List<Spot> spots() {
+    return Stream.concat(stacks.stream().map(Stack::spot), waitingPlaces.stream()).toList();
+  }
+
+  /** The same plan as a revision of a job, made when so many events were recorded. */
+  public Plan labelled(int newRevision, String newInputs, String newPrevious, int newEvents) {
     return new Plan(
         jobName,
         newRevision,
         newInputs,
         newPrevious,
-        search,
-        stacks,
-        waitingPlaces,
-        steps,
-        reasons,
-        unplaced,
-        effort,
-        baselines,
-        margins,
-        events);
-  }
-
-  /** The same plan, made when so many events were recorded. */
-  public Plan heeding(int newEvents) {
-    return new Plan(
-        jobName,
-        revision,
-        inputs,
-        previous,
         search,
         stacks,
         waitingPlaces,

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import skidway.erection.HoldPoint;
 import skidway.erection.Placement;
 import skidway.erection.Precedence;
@@ -46,10 +47,15 @@ public final class Remaining {
   private final List<Plan> history;
   private final Progress progress;
 
+  /** Of the whole building, laid or not. */
+  private final Precedence precedence;
+
   private Remaining(Task task, List<Plan> history, Progress progress) {
     this.task = task;
     this.history = history;
     this.progress = progress;
+    this.precedence =
+        Precedence.of(task.site(), PullOrder.of(task.site(), task.delivery().pieces()));
   }
 
   /**
@@ -61,11 +67,11 @@ public final class Remaining {
    */
   public static Task of(Task task, List<Plan> history, Progress progress, Set<String> locked) {
     Remaining remaining = new Remaining(task, List.copyOf(history), progress);
+    HoldPoint hold = remaining.hold();
     Set<String> held =
-        remaining.hold().waiting().stream()
+        Stream.concat(hold.waiting().stream(), hold.missing().stream())
             .map(placement -> placement.piece().mark())
-            .collect(Collectors.toCollection(HashSet::new));
-    remaining.hold().missing().forEach(placement -> held.add(placement.piece().mark()));
+            .collect(Collectors.toSet());
     return new Task(
         task.jobName(),
         remaining.site(),
@@ -99,7 +105,7 @@ public final class Remaining {
       }
     }
     present.removeAll(progress.withheld());
-    return HoldPoint.of(precedence(), progress.pulled(), present);
+    return HoldPoint.of(precedence, progress.pulled(), present);
   }
 
   private boolean isLate(String loadId) {
@@ -126,7 +132,7 @@ public final class Remaining {
   }
 
   private List<WallReach> reached() {
-    return HoldPoint.of(precedence(), progress.pulled(), Set.of()).wallsAsPlanned();
+    return HoldPoint.of(precedence, progress.pulled(), Set.of()).wallsAsPlanned();
   }
 
   private Delivery delivery() {
@@ -234,8 +240,7 @@ public final class Remaining {
   private List<Spot> marked() {
     Map<String, Spot> byId = new LinkedHashMap<>();
     for (Plan plan : newestFirst()) {
-      plan.stacks().forEach(stack -> byId.putIfAbsent(stack.spot().id(), stack.spot()));
-      plan.waitingPlaces().forEach(spot -> byId.putIfAbsent(spot.id(), spot));
+      plan.spots().forEach(spot -> byId.putIfAbsent(spot.id(), spot));
     }
     return List.copyOf(byId.values());
   }
@@ -255,11 +260,7 @@ public final class Remaining {
     return plans;
   }
 
-  private Precedence precedence() {
-    return Precedence.of(task.site(), PullOrder.of(task.site(), task.delivery().pieces()));
-  }
-
   private List<Placement> placements() {
-    return precedence().order().placements();
+    return precedence.order().placements();
   }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import skidway.plan.Plan;
-import skidway.plan.Stack;
 import skidway.plan.Task;
 import skidway.site.Spot;
 import skidway.timber.Bundle;
@@ -35,8 +34,7 @@ final class Roll {
       }
     }
     // Of two spots with one code the plan's counts: it is the one on the map and on the tags.
-    plan.stacks().stream().map(Stack::spot).forEach(this::add);
-    plan.waitingPlaces().forEach(this::add);
+    plan.spots().forEach(this::add);
     task.site().spots().forEach(this::add);
     earlier.forEach(this::add);
   }

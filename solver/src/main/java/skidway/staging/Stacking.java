@@ -87,11 +87,11 @@ final class Stacking {
     }
     boolean legal = true;
     for (int u = 0, below = 0; u < pile.size; below |= 1 << u++) {
+      boolean stays = u < same;
       legal &=
-          (same == pile.size && mustStay())
-              || !isForbidden(below, u)
-              || (u < same && standsOn(below, u));
-      legal &= u < same || !mustNotBeLifted(u);
+          stays
+              ? (same == pile.size && mustStay()) || isBorne(below, u)
+              : !isForbidden(below, u) && !mustNotBeLifted(u);
     }
     return priced(IntStream.range(0, pile.size).toArray(), same, legal);
   }
@@ -128,7 +128,7 @@ final class Stacking {
     int below = 0;
     boolean sound = true;
     for (int u : standing()) {
-      sound &= !isForbidden(below, u) || standsOn(below, u);
+      sound &= isBorne(below, u);
       sum += workMs(below, u);
       below |= 1 << u;
       if (sound || (below == pile.all() && mustStay())) {
@@ -170,16 +170,21 @@ final class Stacking {
 
   /** Whether a rule keeps a bundle off those beneath it. */
   private boolean isForbidden(int below, int u) {
+    return mustNotCome(below, u) || !isBorne(below, u);
+  }
+
+  /** Whether something beneath comes later than it may, or bears nothing new. */
+  private boolean mustNotCome(int below, int u) {
     int beneath = below & pile.with[u];
     for (int j = 0; j < pile.size; j++) {
       if ((below >> j & 1) == 1 && board.comes[pile.bundles[j]] > board.comes[pile.bundles[u]]) {
         return true;
       }
-      if ((beneath >> j & 1) == 1 && (!supports(j, u) || !mayWait(u, j) || isOpen(j))) {
+      if ((beneath >> j & 1) == 1 && (!mayWait(u, j) || isOpen(j))) {
         return true;
       }
     }
-    return heed != Heed.SUPPORT && (tooSlender(below, u) || overloads(below, u));
+    return false;
   }
 
   /** A bundle with cut bands bears nothing new. */
@@ -187,8 +192,8 @@ final class Stacking {
     return board.fixed[pile.bundles[j]];
   }
 
-  /** Whether what keeps a bundle off those beneath is only that they are open: it lies there. */
-  private boolean standsOn(int below, int u) {
+  /** Whether those beneath and the ground bear a bundle, as far as is heeded. */
+  private boolean isBorne(int below, int u) {
     int beneath = below & pile.with[u];
     for (int j = 0; j < pile.size; j++) {
       if ((beneath >> j & 1) == 1 && !supports(j, u)) {

@@ -50,10 +50,6 @@ final class WaitingPlaces {
     return from;
   }
 
-  int placeOf(int bundle) {
-    return waitsAt.getOrDefault(bundle, Occupancy.NOWHERE);
-  }
-
   /**
    * Takes the place with the shortest drives for a bundle, if there is one.
    *
@@ -89,15 +85,11 @@ final class WaitingPlaces {
     if (board.rack[spot]
         || occupancy.count(spot) > 0
         || !occupancy.free(spot)
-        || !mayLieAlone(bundle, spot)
+        || board.placeMs[bundle][spot] == Board.REFUSED
         || waitsAt.containsValue(spot)) {
       return false;
     }
     return used.stream().noneMatch(other -> board.exclude(spot, other)) && bears(bundle, spot);
-  }
-
-  private boolean mayLieAlone(int bundle, int spot) {
-    return board.placeMs[bundle][spot] != Board.REFUSED;
   }
 
   /** Whether deck and yard bear it while it waits, counting all that ever wait and all stacks. */

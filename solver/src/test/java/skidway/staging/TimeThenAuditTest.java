@@ -56,7 +56,7 @@ class TimeThenAuditTest {
             (placed, delivered, personS) -> {},
             new StopButton(),
             EnvironmentMode.REPRODUCIBLE);
-    Plan labelled = plan.labelled(PlanFiles.nextRevision(folder), "inputs", "");
+    Plan labelled = plan.labelled(PlanFiles.nextRevision(folder), "inputs", "", 0);
     return PlanFiles.read(PlanFiles.write(folder, labelled), task);
   }
 
