@@ -9,6 +9,7 @@ import java.util.Optional;
 import skidway.plan.Task;
 import skidway.rules.Settings;
 import skidway.site.Site;
+import skidway.timber.Bundle;
 import skidway.timber.Delivery;
 import skidway.timber.Load;
 import skidway.units.UnitSystem;
@@ -24,14 +25,20 @@ public final class JobReader {
           JobHead.FILE, SiteReader.FILE, PiecesReader.FILE, BundlesReader.FILE, LoadsReader.FILE);
 
   private static final String HOLDS = "a job folder holds " + String.join(", ", FILES);
-  private static final int MOST_JSON_BYTES = 4_000_000;
-  private static final int MOST_CSV_BYTES = 32_000_000;
+  static final int MOST_JSON_BYTES = 4_000_000;
+  static final int MOST_CSV_BYTES = 32_000_000;
 
   private final Problems problems = new Problems();
   private final InputFiles input;
   private final List<SourceFile> files = new ArrayList<>();
 
-  private JobReader(Path folder) {
+  /** Texts that stand in for files, by name. */
+  private final Map<String, String> texts;
+
+  private List<Bundle> bundlesRead = List.of();
+
+  private JobReader(Path folder, Map<String, String> texts) {
+    this.texts = texts;
     this.input = new InputFiles(folder, HOLDS, problems);
   }
 
@@ -41,9 +48,25 @@ public final class JobReader {
    * @throws BadInput with everything that is wrong in it
    */
   public static Job read(Path folder) {
-    JobReader reader = new JobReader(folder);
+    JobReader reader = new JobReader(folder, Map.of());
     reader.requireFolder();
     return reader.job();
+  }
+
+  /**
+   * Judges a job as it would be with other texts in place of some of its files.
+   *
+   * @param texts by file name
+   */
+  static Judgement judge(Path folder, Map<String, String> texts) {
+    JobReader reader = new JobReader(folder, texts);
+    try {
+      Job job = reader.job();
+      return new Judgement(List.of(), job.remarks(), reader.bundlesRead);
+    } catch (BadInput e) {
+      return new Judgement(
+          reader.problems.shown(FILES), reader.problems.remarks(FILES), reader.bundlesRead);
+    }
   }
 
   private void requireFolder() {
@@ -88,6 +111,8 @@ public final class JobReader {
     site.ifPresent(s -> new OnWalls(s).check(fitting));
     Delivery delivery = new Delivery(loads, packing.bundles(pieces));
 
+    bundlesRead = delivery.bundles();
+
     problems.throwIfAny(FILES);
     return finished(head.name(), head.settings(), site.orElseThrow(), delivery, values);
   }
@@ -99,7 +124,10 @@ public final class JobReader {
   }
 
   private Optional<SourceFile> file(String name, int mostBytes) {
-    Optional<SourceFile> file = input.read(name, mostBytes);
+    Optional<SourceFile> file =
+        texts.containsKey(name)
+            ? Optional.of(new SourceFile(name, texts.getOrDefault(name, "")))
+            : input.read(name, mostBytes);
     file.ifPresent(files::add);
     return file;
   }

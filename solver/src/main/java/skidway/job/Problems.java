@@ -43,6 +43,11 @@ final class Problems {
     return remarks.stream().sorted(by(fileOrder)).toList();
   }
 
+  /** The first of what is wrong. */
+  List<Problem> shown(List<String> fileOrder) {
+    return kept.stream().sorted(by(fileOrder)).limit(SHOWN).toList();
+  }
+
   /**
    * Ends the reading if anything is wrong.
    *
@@ -50,7 +55,7 @@ final class Problems {
    */
   void throwIfAny(List<String> fileOrder) {
     if (count > 0) {
-      List<Problem> shown = kept.stream().sorted(by(fileOrder)).limit(SHOWN).toList();
+      List<Problem> shown = shown(fileOrder);
       throw new BadInput(shown, count - shown.size());
     }
   }
