@@ -27,7 +27,8 @@ class ArrowsTest {
           "plan",
           "staging",
           "audit",
-          "job");
+          "job",
+          "intake");
 
   private static final JavaClasses MAIN =
       new ClassFileImporter()
@@ -73,6 +74,8 @@ class ArrowsTest {
     "org.locationtech.., geometry",
     "org.jgrapht.., geometry",
     "com.fasterxml.., job",
+    "org.dhatim.., intake",
+    "org.apache.commons.compress.., intake",
     "org.optaplanner.., staging"
   })
   void aLibraryIsUsedInOnePlaceOnly(String library, String home) {

@@ -46,6 +46,7 @@ public final class Main {
   static int run(Screen screen, StopButton stop, String... args) {
     CommandLine line =
         new CommandLine(new Main())
+            .addSubcommand(new ImportCommand(screen))
             .addSubcommand(new CheckCommand(screen))
             .addSubcommand(new StageCommand(screen, stop))
             .addSubcommand(new AuditCommand(screen))

@@ -1,6 +1,7 @@
 package skidway.job;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,15 @@ public record JobTable(List<String> columns, List<List<String>> rows, char separ
   public String cell(List<String> row, String column) {
     int index = index(columns, column);
     return index < 0 ? "" : row.get(index);
+  }
+
+  /** A row as values by column, named in lower case. */
+  public Map<String, String> values(List<String> row) {
+    Map<String, String> values = new LinkedHashMap<>();
+    for (int i = 0; i < columns.size(); i++) {
+      values.putIfAbsent(CsvHeader.plain(columns.get(i)), row.get(i));
+    }
+    return values;
   }
 
   /** The rows that pass. */
