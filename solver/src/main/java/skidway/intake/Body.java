@@ -20,6 +20,15 @@ record Body(List<ListRow> rows, List<String> leftOut) {
   private static final List<Meaning> TIMBER =
       List.of(Meaning.MARK, Meaning.WALL, Meaning.COURSE, Meaning.POSITION, Meaning.LENGTH);
 
+  private static final Set<Meaning> NEVER_EMPTY =
+      Set.of(
+          Meaning.MARK,
+          Meaning.COURSE,
+          Meaning.LENGTH,
+          Meaning.WIDTH,
+          Meaning.HEIGHT,
+          Meaning.SECTION);
+
   static Body of(Grid grid, Header header, ListTable table) {
     List<ListRow> rows = new ArrayList<>();
     List<String> leftOut = new ArrayList<>();
@@ -42,7 +51,7 @@ record Body(List<ListRow> rows, List<String> leftOut) {
     if (header.found() && repeats(row, header)) {
       return "the header again";
     }
-    if (texts.stream().anyMatch(Body::isTotal) && table.text(row, Meaning.LENGTH).isEmpty()) {
+    if (texts.stream().anyMatch(Body::isTotal) && lacksSomething(row, table)) {
       return "a total";
     }
     if (texts.size() == 1 && table.columns().size() > 1) {
@@ -51,6 +60,13 @@ record Body(List<ListRow> rows, List<String> leftOut) {
     Stream<Meaning> own = TIMBER.stream().filter(m -> table.columns().containsKey(m));
     boolean figuresOnly = own.allMatch(m -> table.text(row, m).isEmpty());
     return figuresOnly ? "nothing of a timber in it" : "";
+  }
+
+  /** A timber in a wall called "Total" has all that timbers have. */
+  private static boolean lacksSomething(ListRow row, ListTable table) {
+    return table.columns().keySet().stream()
+        .filter(NEVER_EMPTY::contains)
+        .anyMatch(m -> table.text(row, m).isEmpty());
   }
 
   private static boolean repeats(ListRow row, Header header) {

@@ -27,7 +27,7 @@ record ColumnLook(List<Cell> cells, Set<String> walls, Predicate<String> wood) {
   private static final Pattern SECTION =
       Pattern.compile("\\d[\\d.,/ \"'-]*\\s*(mm|cm|in)?\\s*[xX\u00d7*хХ/]\\s*\\d[\\d.,/ \"'-]*\\s*(mm|cm|in)?");
   private static final Pattern WHOLE = Pattern.compile("\\d{1,6}(\\.0+)?");
-  private static final Pattern COURSES = Pattern.compile("\\d{1,4}( ?[-\u2013] ?\\d{1,4})?");
+  private static final Pattern COURSES = Pattern.compile("\\d{1,4}( ?([-\u2013]|to|bis) ?\\d{1,4})?");
   private static final Pattern NUMBER = Pattern.compile("\\d[\\d.,]*( ?(kg|lb|lbs|t))?");
   private static final Pattern MOISTURE =
       Pattern.compile("\\d[\\d.,]*( ?%)?( ?[-\u2013] ?\\d[\\d.,]* ?%?){0,2}|green|frisch|waldfrisch");
@@ -38,7 +38,7 @@ record ColumnLook(List<Cell> cells, Set<String> walls, Predicate<String> wood) {
       return 0;
     }
     return switch (meaning) {
-      case MARK -> distinctShare() * (share(t -> t.length() <= 40));
+      case MARK -> distinctShare() * (numbersTheRows() ? 0.3 : 1);
       case WALL -> walls.isEmpty() ? fewDistinct() : share(walls::contains);
       case COURSE -> share(t -> COURSES.matcher(t).matches());
       case POSITION -> numbersTheRows() ? 0 : share(t -> WHOLE.matcher(t).matches());
@@ -83,13 +83,15 @@ record ColumnLook(List<Cell> cells, Set<String> walls, Predicate<String> wood) {
     return cells.size() < 4 ? 1 : 1 - 0.8 * (distinct() - 1) / (cells.size() - 1);
   }
 
+  /** Row numbers, perhaps with the word of a total below them. */
   private boolean numbersTheRows() {
-    for (int i = 0; i < cells.size(); i++) {
-      if (!cells.get(i).text().replaceFirst("\\.0+$", "").equals(Integer.toString(i + 1))) {
-        return false;
+    int numbered = 0;
+    for (Cell cell : cells) {
+      if (cell.text().replaceFirst("\\.0+$", "").equals(Integer.toString(numbered + 1))) {
+        numbered++;
       }
     }
-    return cells.size() >= FEWEST_NUMBERED;
+    return numbered >= FEWEST_NUMBERED && numbered >= 0.9 * cells.size();
   }
 
   private static boolean letters(String text) {

@@ -1,6 +1,7 @@
 package skidway.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -39,7 +40,7 @@ final class Columns {
               .skip(header.firstRow())
               .limit(ColumnLook.ROWS_LOOKED_AT)
               .map(r -> r.cell(column))
-              .filter(c -> !c.empty())
+              .filter(c -> !c.empty() && !c.text().equals(header.text(column)))
               .toList();
       looks.add(new ColumnLook(cells, walls, wood));
       columns[i] =
@@ -147,11 +148,14 @@ final class Columns {
   private void match(Set<Meaning> settled) {
     List<Match> matches = new ArrayList<>();
     for (int i = 0; i < columns.length; i++) {
+      Headline line = header.line(i);
+      boolean named =
+          Arrays.stream(Meaning.values()).anyMatch(m -> HeaderWords.match(line, m) == 1);
       for (Meaning meaning : Meaning.values()) {
-        double word = HeaderWords.match(header.line(i), meaning);
+        double word = HeaderWords.match(line, meaning);
         double fit = looks.get(i).fit(meaning);
         double byWord = word * (0.3 + 0.7 * fit);
-        double alone = looks.get(i).alone(meaning) > 0.9 ? ALONE : 0;
+        double alone = !named && looks.get(i).alone(meaning) > 0.9 ? ALONE : 0;
         double score = Math.max(byWord, alone);
         if (score >= LEAST_MATCH) {
           matches.add(new Match(i, meaning, score, byWord >= alone));

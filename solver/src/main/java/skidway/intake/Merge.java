@@ -21,6 +21,9 @@ final class Merge {
   private static final double SAME_M = 0.0005;
   private static final List<String> COMPARED =
       List.of("wall", "course", "position", "length", "width", "height", "species", "moisture", "bundle", "mass");
+  /** Fields of a row of the list that belong into the table of bundles. */
+  private static final Set<String> OF_BUNDLES = Set.of("load", "off_order");
+
   private static final Set<String> LENGTHS = Set.of("length", "width", "height");
 
   private final JobTable pieces;
@@ -90,6 +93,7 @@ final class Merge {
       for (int i = 0; i < rows.size(); i++) {
         // A bundle packed anew has new layers, its unchanged timbers too.
         Map<String, String> row = new LinkedHashMap<>(rows.get(i));
+        row.keySet().removeAll(OF_BUNDLES);
         if (!keep) {
           row.put("layer", bundle.pieces().get(i).field("layer"));
         }

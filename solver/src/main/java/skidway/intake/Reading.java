@@ -160,12 +160,14 @@ record Reading(
             .filter(c -> c.meaning().isPresent())
             .map(c -> new SavedList.Column(c.index() + 1, c.meaning().get().word(), c.unit().map(ListUnit::word)))
             .toList();
+    // A pattern that only confirms what columns say need not fit the next list.
+    boolean placed = table.has(Meaning.WALL) && table.has(Meaning.COURSE);
     SavedList list =
         new SavedList(
             saved.map(SavedList::name).orElse("list " + (lists.size() + 1)),
             header.texts(),
             taken,
-            pattern.map(MarkPattern::text),
+            wishes.mark().or(() -> pattern.filter(p -> !placed).map(MarkPattern::text)),
             wishes.decimal(),
             wishes.bundleSize().isPresent() ? wishes.bundleSize() : OptionalInt.empty(),
             wishes.constants(),

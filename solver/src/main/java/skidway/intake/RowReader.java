@@ -17,7 +17,7 @@ import skidway.units.UnreadableQuantity;
 /** Reads the fields of one row; what is wrong becomes a problem at its cell. */
 final class RowReader {
   private static final Pattern WHOLE = Pattern.compile("(\\d{1,6})(?:\\.0+)?(?: ?\\p{L}+\\.?)?");
-  private static final Pattern COURSES = Pattern.compile("(\\d{1,4})(?:\\.0+)?(?: ?[-\u2013] ?(\\d{1,4}))?");
+  private static final Pattern COURSES = Pattern.compile("(\\d{1,4})(?:\\.0+)?(?: ?(?:[-\u2013]|to|bis) ?(\\d{1,4}))?");
   private static final Set<String> GREEN =
       Set.of("green", "fresh", "frisch", "waldfrisch", "grun", "vert", "verde", "ra", "tuore", "swieze", "сырои");
   private static final Set<Meaning> GROUPS =
