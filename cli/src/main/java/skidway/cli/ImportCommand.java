@@ -103,7 +103,8 @@ final class ImportCommand implements Callable<Integer> {
     }
     screen.results(table.lines());
     screen.result("");
-    screen.result("Wrong? Say --column length=E (letter, number or header), or --column length=none.");
+    screen.result(
+        "Wrong? Say --column length=E (letter, number or header), or --column length=none.");
     shortened(intake.leftOut()).forEach(line -> screen.result("Not taken: %s", line));
     screen.result("");
     screen.results().flush();

@@ -45,7 +45,8 @@ final class ImportOptions {
   @Option(
       names = "--mark",
       paramLabel = "PATTERN",
-      description = "how marks are made, such as {wall}-{course}-{position} or W{wall}.{course:2}{position:2}")
+      description =
+          "how marks are made, such as {wall}-{course}-{position} or W{wall}.{course:2}{position:2}")
   private @Nullable String mark;
 
   @Option(
@@ -57,7 +58,8 @@ final class ImportOptions {
   @Option(
       names = "--call",
       paramLabel = "LIST=JOB",
-      description = "what the job calls a wall or species of the list, such as North=W1. Repeatable.")
+      description =
+          "what the job calls a wall or species of the list, such as North=W1. Repeatable.")
   private Map<String, String> calls = new LinkedHashMap<>();
 
   @Option(
@@ -66,10 +68,16 @@ final class ImportOptions {
       description = "timbers of a bundle, when the list has no bundles")
   private @Nullable Integer bundleSize;
 
-  @Option(names = "--decimal", paramLabel = "comma|point", description = "what stands before decimals")
+  @Option(
+      names = "--decimal",
+      paramLabel = "comma|point",
+      description = "what stands before decimals")
   private @Nullable String decimal;
 
-  @Option(names = "--sheet", paramLabel = "NAME", description = "sheet of a spreadsheet; else the first")
+  @Option(
+      names = "--sheet",
+      paramLabel = "NAME",
+      description = "sheet of a spreadsheet; else the first")
   private @Nullable String sheet;
 
   @Option(names = "--header", paramLabel = "ROW", description = "row of the header")

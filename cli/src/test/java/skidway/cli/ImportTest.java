@@ -67,7 +67,8 @@ class ImportTest {
     take(job, LISTS.resolve("marks.xlsx"), "--load", "L1");
     List<String> lines = Files.readAllLines(job.resolve("pieces.csv"));
     assertThat(lines.get(0))
-        .isEqualTo("mark,wall,course,position,length,width,height,species,moisture,bundle,layer,mass");
+        .isEqualTo(
+            "mark,wall,course,position,length,width,height,species,moisture,bundle,layer,mass");
     assertThat(lines.get(1))
         .isEqualTo("W3.C01.1,W3,1,1,330 cm,150 mm,200 mm,eastern white pine,18-25,B03,1,42.60 kg");
   }

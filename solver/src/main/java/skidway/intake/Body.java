@@ -13,9 +13,27 @@ import java.util.stream.Stream;
 record Body(List<ListRow> rows, List<String> leftOut) {
   private static final Set<String> TOTALS =
       Set.of(
-          "total", "totals", "sum", "grand total", "subtotal", "sub total", "summe", "gesamt",
-          "gesamtsumme", "zwischensumme", "somme", "suma", "totalt", "summa",
-          "yhteensa", "sum totalt", "razem", "итого", "всего", "sous total", "total general");
+          "total",
+          "totals",
+          "sum",
+          "grand total",
+          "subtotal",
+          "sub total",
+          "summe",
+          "gesamt",
+          "gesamtsumme",
+          "zwischensumme",
+          "somme",
+          "suma",
+          "totalt",
+          "summa",
+          "yhteensa",
+          "sum totalt",
+          "razem",
+          "итого",
+          "всего",
+          "sous total",
+          "total general");
 
   private static final List<Meaning> TIMBER =
       List.of(Meaning.MARK, Meaning.WALL, Meaning.COURSE, Meaning.POSITION, Meaning.LENGTH);
@@ -51,7 +69,7 @@ record Body(List<ListRow> rows, List<String> leftOut) {
     if (header.found() && repeats(row, header)) {
       return "the header again";
     }
-    if (texts.stream().anyMatch(Body::isTotal) && lacksSomething(row, table)) {
+    if (lacksSomething(row, table) && texts.stream().anyMatch(Body::isTotal)) {
       return "a total";
     }
     if (texts.size() == 1 && table.columns().size() > 1) {

@@ -53,7 +53,9 @@ final class BundleRows {
         int bundle = (number - 1) / bundleSize.getAsInt() + 1;
         name = String.format(Locale.ROOT, "%s-B%02d", load, bundle);
       }
-      groups.computeIfAbsent(load + "\n" + name, g -> new ArrayList<>()).add(piece.with("bundle", name));
+      groups
+          .computeIfAbsent(load + "\n" + name, g -> new ArrayList<>())
+          .add(piece.with("bundle", name));
     }
     List<NewBundle> bundles = new ArrayList<>();
     Map<String, Integer> turns = new HashMap<>();
@@ -61,19 +63,26 @@ final class BundleRows {
     for (List<NewPiece> group : groups.values()) {
       NewPiece first = group.get(0);
       if (first.field("bundle").isEmpty()) {
-        trouble.add(first.row().cell(0), "a timber in no bundle, row " + first.row().number(), "every timber is in a bundle", "fill it in, or say --bundle-size");
+        trouble.add(
+            first.row().cell(0),
+            "a timber in no bundle, row " + first.row().number(),
+            "every timber is in a bundle",
+            "fill it in, or say --bundle-size");
         continue;
       }
       String load = first.field("load");
       int turn = turns.merge(load, 1, Integer::sum);
       counted |= first.field("off_order").isEmpty();
-      String offOrder = first.field("off_order").isEmpty() ? Integer.toString(turn) : first.field("off_order");
+      String offOrder =
+          first.field("off_order").isEmpty() ? Integer.toString(turn) : first.field("off_order");
       bundles.add(bundle(group, load, offOrder));
     }
     notes.add(
-        bundles.size() + " bundles: sizes computed from their timbers, without bands and stickers; measure them and correct bundles.csv.");
+        bundles.size()
+            + " bundles: sizes computed from their timbers, without bands and stickers; measure them and correct bundles.csv.");
     if (counted) {
-      notes.add("Off-order: the first bundle of the list comes off first; correct off_order in bundles.csv if not.");
+      notes.add(
+          "Off-order: the first bundle of the list comes off first; correct off_order in bundles.csv if not.");
     }
     return bundles;
   }
@@ -94,13 +103,21 @@ final class BundleRows {
   private String id(String name, String load) {
     boolean elsewhere =
         known.rows().stream()
-            .anyMatch(r -> known.cell(r, "bundle").equals(name) && !known.cell(r, "load").equals(load));
+            .anyMatch(
+                r -> known.cell(r, "bundle").equals(name) && !known.cell(r, "load").equals(load));
     String first = named.putIfAbsent(name, load);
     if (!elsewhere && (first == null || first.equals(load))) {
       return name;
     }
     String own = load + "-" + name;
-    notes.add("Bundle " + name + " is called " + own + " in the job, because another load has a bundle " + name + ".");
+    notes.add(
+        "Bundle "
+            + name
+            + " is called "
+            + own
+            + " in the job, because another load has a bundle "
+            + name
+            + ".");
     return own;
   }
 }

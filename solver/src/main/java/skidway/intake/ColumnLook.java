@@ -21,16 +21,20 @@ record ColumnLook(List<Cell> cells, Set<String> walls, Predicate<String> wood) {
   private static final int FEWEST_NUMBERED = 8;
 
   private static final Pattern LENGTH =
-      Pattern.compile("-?[\\d][\\d .,'\"/\u2019\u2032\u2033\u201d-]*(mm|cm|m|in|ft|мм|см|м)?[\\d '\"/-]*");
+      Pattern.compile(
+          "-?[\\d][\\d .,'\"/\u2019\u2032\u2033\u201d-]*(mm|cm|m|in|ft|мм|см|м)?[\\d '\"/-]*");
   private static final Pattern WITH_UNIT =
       Pattern.compile("\\d.*(mm|cm|m|'|\"|in|ft|мм|м|\u2019|\u2032|\u201d|\u2033)\\s*$");
   private static final Pattern SECTION =
-      Pattern.compile("\\d[\\d.,/ \"'-]*\\s*(mm|cm|in)?\\s*[xX\u00d7*хХ/]\\s*\\d[\\d.,/ \"'-]*\\s*(mm|cm|in)?");
+      Pattern.compile(
+          "\\d[\\d.,/ \"'-]*\\s*(mm|cm|in)?\\s*[xX\u00d7*хХ/]\\s*\\d[\\d.,/ \"'-]*\\s*(mm|cm|in)?");
   private static final Pattern WHOLE = Pattern.compile("\\d{1,6}(\\.0+)?");
-  private static final Pattern COURSES = Pattern.compile("\\d{1,4}( ?([-\u2013]|to|bis) ?\\d{1,4})?");
+  private static final Pattern COURSES =
+      Pattern.compile("\\d{1,4}( ?([-\u2013]|to|bis) ?\\d{1,4})?");
   private static final Pattern NUMBER = Pattern.compile("\\d[\\d.,]*( ?(kg|lb|lbs|t))?");
   private static final Pattern MOISTURE =
-      Pattern.compile("\\d[\\d.,]*( ?%)?( ?[-\u2013] ?\\d[\\d.,]* ?%?){0,2}|green|frisch|waldfrisch");
+      Pattern.compile(
+          "\\d[\\d.,]*( ?%)?( ?[-\u2013] ?\\d[\\d.,]* ?%?){0,2}|green|frisch|waldfrisch");
 
   /** How well the cells fit a meaning, 0 to 1. */
   double fit(Meaning meaning) {
@@ -39,7 +43,7 @@ record ColumnLook(List<Cell> cells, Set<String> walls, Predicate<String> wood) {
     }
     return switch (meaning) {
       case MARK -> distinctShare() * (numbersTheRows() ? 0.3 : 1);
-      case WALL -> walls.isEmpty() ? fewDistinct() : share(walls::contains);
+      case WALL -> Math.max(share(walls::contains), 0.8 * fewDistinct());
       case COURSE -> share(t -> COURSES.matcher(t).matches());
       case POSITION -> numbersTheRows() ? 0 : share(t -> WHOLE.matcher(t).matches());
       case LENGTH, WIDTH, HEIGHT, THICKNESS, FROM_LEFT -> share(t -> LENGTH.matcher(t).matches());

@@ -7,9 +7,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import skidway.job.SavedList;
@@ -115,8 +115,7 @@ final class Columns {
     if (!named.isEmpty()) {
       return named.get(0);
     }
-    int index =
-        column.matches("\\d{1,3}") ? Integer.parseInt(column) - 1 : Column.indexOf(column);
+    int index = column.matches("\\d{1,3}") ? Integer.parseInt(column) - 1 : Column.indexOf(column);
     return index < columns.length ? index : -1;
   }
 

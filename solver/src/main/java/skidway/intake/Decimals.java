@@ -16,7 +16,8 @@ enum Decimals {
   OPEN;
 
   private static final Pattern NUMBER = Pattern.compile("\\d[\\d.,]*");
-  private static final Pattern SPACED = Pattern.compile("(?<![\\d.,])(\\d{1,3})((?: \\d{3})+)(?![\\d/])");
+  private static final Pattern SPACED =
+      Pattern.compile("(?<![\\d.,])(\\d{1,3})((?: \\d{3})+)(?![\\d/])");
 
   /** What the cells of a list show. */
   static Decimals of(Stream<String> cells) {
@@ -52,10 +53,16 @@ enum Decimals {
     return open ? Optional.empty() : Optional.of(mark);
   }
 
-  /** The text with points as decimal marks and none between thousands; empty if it can be either. */
+  /**
+   * The text with points as decimal marks and none between thousands; empty if it can be either.
+   */
   Optional<String> plain(String text) {
+    if (text.chars().allMatch(c -> c >= '0' && c <= '9')) {
+      return Optional.of(text); // most cells of most lists
+    }
     String spaced =
-        SPACED.matcher(text.replace('\u00a0', ' ').replace('\u202f', ' '))
+        SPACED
+            .matcher(text.replace('\u00a0', ' ').replace('\u202f', ' '))
             .replaceAll(m -> m.group(1) + m.group(2).replace(" ", ""));
     StringBuilder plain = new StringBuilder();
     Matcher m = NUMBER.matcher(spaced);

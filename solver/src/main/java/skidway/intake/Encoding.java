@@ -45,9 +45,7 @@ record Encoding(String text, String words) {
     if (even * 2 > half && odd * 10 < half) {
       return decoded(bytes, 0, StandardCharsets.UTF_16BE);
     }
-    return isUtf8(bytes)
-        ? decoded(bytes, 0, StandardCharsets.UTF_8)
-        : decoded(bytes, 0, WINDOWS);
+    return isUtf8(bytes) ? decoded(bytes, 0, StandardCharsets.UTF_8) : decoded(bytes, 0, WINDOWS);
   }
 
   private static Charset named(String fileName, String name) {

@@ -15,8 +15,7 @@ final class GridLimits {
     for (ListRow row : rows) {
       if (row.cells().size() > ListLimits.MOST_COLUMNS) {
         throw tooMuch(
-            fileName,
-            "more than " + ListLimits.MOST_COLUMNS + " columns in row " + row.number());
+            fileName, "more than " + ListLimits.MOST_COLUMNS + " columns in row " + row.number());
       }
       cells += row.filled();
     }

@@ -89,7 +89,13 @@ record Header(int rowIndex, List<String> texts, List<Headline> lines, int firstR
     boolean all =
         row.cells().stream()
             .map(c -> bare(c.text()))
-            .allMatch(t -> t.isEmpty() || t.equals("%") || t.equals("-") || t.equals("pcs") || ListUnit.of(t).isPresent());
+            .allMatch(
+                t ->
+                    t.isEmpty()
+                        || t.equals("%")
+                        || t.equals("-")
+                        || t.equals("pcs")
+                        || ListUnit.of(t).isPresent());
     boolean any = row.cells().stream().anyMatch(c -> ListUnit.of(bare(c.text())).isPresent());
     return all && any ? Optional.of(row) : Optional.empty();
   }

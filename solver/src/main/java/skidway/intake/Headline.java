@@ -15,6 +15,9 @@ import java.util.regex.Pattern;
 record Headline(String words, Optional<ListUnit> unit) {
   private static final Pattern BRACKETS = Pattern.compile("[(\\[{]([^)\\]}]*)[)\\]}]");
 
+  private static final Pattern MARKS = Pattern.compile("\\p{M}");
+  private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}]+");
+
   static Headline of(String text) {
     Matcher brackets = BRACKETS.matcher(text);
     Optional<ListUnit> unit = Optional.empty();
@@ -22,7 +25,8 @@ record Headline(String words, Optional<ListUnit> unit) {
       unit = ListUnit.of(brackets.group(1));
     }
     String bare = plain(brackets.replaceAll(" "));
-    int last = Math.max(text.lastIndexOf(' '), Math.max(text.lastIndexOf(','), text.lastIndexOf('/')));
+    int last =
+        Math.max(text.lastIndexOf(' '), Math.max(text.lastIndexOf(','), text.lastIndexOf('/')));
     if (unit.isEmpty() && last > 0) {
       unit = ListUnit.of(text.substring(last + 1));
       if (unit.isPresent()) {
@@ -36,7 +40,7 @@ record Headline(String words, Optional<ListUnit> unit) {
   static String plain(String text) {
     String decomposed = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD);
     return decomposed
-        .replaceAll("\\p{M}", "")
+        .transform(t -> MARKS.matcher(t).replaceAll(""))
         .replace("ß", "ss")
         .replace("ø", "o")
         .replace("ł", "l")
@@ -44,7 +48,7 @@ record Headline(String words, Optional<ListUnit> unit) {
         .replace("#", " no ")
         .replace("№", " no ")
         .replace("%", " pct ")
-        .replaceAll("[^\\p{L}\\p{N}]+", " ")
+        .transform(t -> BETWEEN.matcher(t).replaceAll(" "))
         .strip();
   }
 }

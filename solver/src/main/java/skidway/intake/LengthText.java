@@ -38,7 +38,8 @@ record LengthText(String text, double metres) {
       return Optional.empty();
     }
     if (BARE.matcher(text).matches()) {
-      return unit.flatMap(u -> sized(text + " " + (u == ListUnit.FEET_AND_INCHES ? "ft" : u.word())));
+      return unit.flatMap(
+          u -> sized(text + " " + (u == ListUnit.FEET_AND_INCHES ? "ft" : u.word())));
     }
     Matcher three = FEET_INCHES_FRACTION.matcher(text);
     if (three.matches()) {

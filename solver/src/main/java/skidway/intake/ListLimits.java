@@ -16,8 +16,8 @@ final class ListLimits {
   static final int MOST_PACKED_FILES = 2_000;
 
   /**
-   * Unpacked over packed size of one packed file. Tables repeat themselves and reach about 30;
-   * only what was made to burst goes to a thousand, the most that the packing can do.
+   * Unpacked over packed size of one packed file. Tables repeat themselves and reach about 30; only
+   * what was made to burst goes to a thousand, the most that the packing can do.
    */
   static final int MOST_RATIO = 200;
 

@@ -14,7 +14,9 @@ public enum ListUnit {
   FOOT("ft", 0.3048, Set.of("ft", "foot", "feet", "'")),
   /** Two or three numbers without marks: {@code 16 4 1/2}. A single one counts feet. */
   FEET_AND_INCHES(
-      "ft-in", 0.3048, Set.of("ft-in", "ft in", "feet-inches", "feet and inches", "ft & in", "ft+in")),
+      "ft-in",
+      0.3048,
+      Set.of("ft-in", "ft in", "feet-inches", "feet and inches", "ft & in", "ft+in")),
   KILOGRAM("kg", 1, Set.of("kg", "kgs", "kilogram", "кг")),
   POUND("lb", 0.45359237, Set.of("lb", "lbs", "pound", "pounds")),
   TONNE("t", 1000, Set.of("t", "tonne", "tonnes"));

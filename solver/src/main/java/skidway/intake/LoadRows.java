@@ -59,8 +59,16 @@ final class LoadRows {
     row.put("load", load);
     row.put("arrival", reading.wishes().arrival().orElse(""));
     row.put(
-        "truck_stand", reading.wishes().stand().orElseGet(() -> stands.isEmpty() ? "" : stands.get(0)));
-    notes.add("Load " + load + " is new: arrives " + row.get("arrival") + " at " + row.get("truck_stand") + ".");
+        "truck_stand",
+        reading.wishes().stand().orElseGet(() -> stands.isEmpty() ? "" : stands.get(0)));
+    notes.add(
+        "Load "
+            + load
+            + " is new: arrives "
+            + row.get("arrival")
+            + " at "
+            + row.get("truck_stand")
+            + ".");
     return loads.with(List.of(row));
   }
 }

@@ -24,7 +24,10 @@ final class MarkChoice {
       return Optional.empty();
     }
     List<String> marks =
-        reading.rows().stream().map(r -> table.text(r, Meaning.MARK)).filter(m -> !m.isEmpty()).toList();
+        reading.rows().stream()
+            .map(r -> table.text(r, Meaning.MARK))
+            .filter(m -> !m.isEmpty())
+            .toList();
     Optional<MarkShapes.Proposal> proposal =
         MarkShapes.of(marks, walls(reading), reading.grid().fileName());
     if (placed) {
@@ -32,14 +35,19 @@ final class MarkChoice {
     }
     if (proposal.isEmpty()) {
       trouble.add(
-          "marks such as " + Trouble.quote(marks.isEmpty() ? "" : marks.get(0)) + ", and no column for wall and course",
+          "marks such as "
+              + Trouble.quote(marks.isEmpty() ? "" : marks.get(0))
+              + ", and no column for wall and course",
           "the place of every timber is in columns, or in its mark in a shape that most marks have",
           "say how marks look, such as --mark \"{wall}-{course}-{position}\", or name the columns");
       return Optional.empty();
     }
     notes.add("Marks are taken apart by " + proposal.get().pattern().text() + ".");
     if (!proposal.get().others().isEmpty()) {
-      notes.add("As many marks fit " + String.join(" or ", proposal.get().others()) + "; if that is meant, say it with --mark.");
+      notes.add(
+          "As many marks fit "
+              + String.join(" or ", proposal.get().others())
+              + "; if that is meant, say it with --mark.");
     }
     return Optional.of(proposal.get().pattern());
   }
@@ -60,8 +68,12 @@ final class MarkChoice {
                         .apart(table.text(row, Meaning.MARK))
                         .filter(
                             parts ->
-                                table.text(row, Meaning.WALL).equals(parts.values().get(Meaning.WALL))
-                                    && table.text(row, Meaning.COURSE).equals(parts.values().get(Meaning.COURSE)))
+                                table
+                                        .text(row, Meaning.WALL)
+                                        .equals(parts.values().get(Meaning.WALL))
+                                    && table
+                                        .text(row, Meaning.COURSE)
+                                        .equals(parts.values().get(Meaning.COURSE)))
                         .isPresent());
   }
 }

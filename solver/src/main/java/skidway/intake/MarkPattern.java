@@ -14,7 +14,8 @@ import java.util.regex.PatternSyntaxException;
  * figures that mean nothing here.
  */
 record MarkPattern(String text, Pattern regex) {
-  private static final Pattern PART = Pattern.compile("\\{(wall|course|position|any)(?::([1-9]))?}");
+  private static final Pattern PART =
+      Pattern.compile("\\{(wall|course|position|any)(?::([1-9]))?}");
   private static final String EXAMPLE =
       "a pattern is written like {wall}-{course}-{position} or {wall}{course:2}{position:2}";
 
@@ -62,7 +63,8 @@ record MarkPattern(String text, Pattern regex) {
 
   private static String group(String part, String digits) {
     return switch (part) {
-      case "wall" -> "(?<wall>" + (digits == null ? "[\\p{L}\\p{N} ]+?" : ".{" + digits + "}") + ")";
+      case "wall" ->
+          "(?<wall>" + (digits == null ? "[\\p{L}\\p{N} ]+?" : ".{" + digits + "}") + ")";
       case "any" -> "[\\p{L}\\p{N}]" + (digits == null ? "+?" : "{" + digits + "}");
       default -> "(?<" + part + ">" + (digits == null ? "\\d{1,4}" : "\\d{" + digits + "}") + ")";
     };

@@ -20,7 +20,18 @@ import skidway.units.UnreadableQuantity;
 final class Merge {
   private static final double SAME_M = 0.0005;
   private static final List<String> COMPARED =
-      List.of("wall", "course", "position", "length", "width", "height", "species", "moisture", "bundle", "mass");
+      List.of(
+          "wall",
+          "course",
+          "position",
+          "length",
+          "width",
+          "height",
+          "species",
+          "moisture",
+          "bundle",
+          "mass");
+
   /** Fields of a row of the list that belong into the table of bundles. */
   private static final Set<String> OF_BUNDLES = Set.of("load", "off_order");
 
@@ -102,7 +113,8 @@ final class Merge {
     }
     gone.keySet().forEach(mark -> differences.add("- " + mark));
     JobTable otherPieces = pieces.keeping(r -> !oldBundles.containsKey(pieces.cell(r, "bundle")));
-    JobTable otherBundles = bundles.keeping(r -> !oldBundles.containsKey(bundles.cell(r, "bundle")));
+    JobTable otherBundles =
+        bundles.keeping(r -> !oldBundles.containsKey(bundles.cell(r, "bundle")));
     return new Merged(
         otherPieces.with(pieceRows),
         otherBundles.with(bundleRows),
@@ -128,7 +140,8 @@ final class Merge {
 
   private boolean sameLength(String a, String b) {
     try {
-      return Math.abs(quantities.read(Measure.LENGTH, a) - quantities.read(Measure.LENGTH, b)) < SAME_M;
+      return Math.abs(quantities.read(Measure.LENGTH, a) - quantities.read(Measure.LENGTH, b))
+          < SAME_M;
     } catch (UnreadableQuantity e) {
       return false; // what the job's table has there was never a length, so it changes
     }

@@ -18,6 +18,9 @@ record NewPiece(
   }
 
   NewPiece with(String column, String value) {
+    if (value.equals(fields.get(column))) {
+      return this;
+    }
     Map<String, String> changed = new LinkedHashMap<>(fields);
     changed.put(column, value);
     return new NewPiece(row, changed, lengthM, widthM, heightM);

@@ -81,8 +81,7 @@ final class PieceRows {
       reader.wrong(row, Meaning.WALL, "every timber is in a wall", "fill it in");
       return Optional.empty();
     }
-    String coursesText =
-        part(parts, Meaning.COURSE, table.plain(row, Meaning.COURSE).orElse(""));
+    String coursesText = part(parts, Meaning.COURSE, table.plain(row, Meaning.COURSE).orElse(""));
     Optional<int[]> courses = reader.courses(row, coursesText);
     Optional<Integer> count =
         table.has(Meaning.COUNT)
@@ -138,7 +137,9 @@ final class PieceRows {
           : reader.whole(row, Meaning.POSITION, 10_000);
     }
     String part = part(parts, Meaning.POSITION, "");
-    return part.isEmpty() || part.equals("0") ? Optional.empty() : Optional.of(Integer.parseInt(part));
+    return part.isEmpty() || part.equals("0")
+        ? Optional.empty()
+        : Optional.of(Integer.parseInt(part));
   }
 
   private Optional<SectionText> section(ListRow row) {

@@ -41,23 +41,31 @@ record Reading(
     refuseUnknownWords(wishes, grid.fileName());
     Header header = Header.find(grid, wishes.header());
     Optional<SavedList> saved =
-        job.lists().stream().filter(l -> header.found() && l.header().equals(header.texts())).findFirst();
+        job.lists().stream()
+            .filter(l -> header.found() && l.header().equals(header.texts()))
+            .findFirst();
     Wishes all = saved.map(s -> merged(wishes, s)).orElse(wishes);
     Set<String> walls = new HashSet<>(job.walls());
     all.calls().forEach((from, to) -> walls.add(from));
     List<Column> proposed =
-        Columns.propose(grid, header, wishes, saved, walls, w -> job.knowsWood(all.calls().getOrDefault(w, w)));
+        Columns.propose(
+            grid, header, wishes, saved, walls, w -> job.knowsWood(all.calls().getOrDefault(w, w)));
     Map<Meaning, String> constants = new LinkedHashMap<>();
     all.constants().forEach((w, text) -> Meaning.of(w).ifPresent(m -> constants.put(m, text)));
     List<Column> columns =
         proposed.stream()
-            .map(c -> c.meaning().filter(constants::containsKey).isPresent() ? c.as(Optional.empty(), "you said what goes for every row") : c)
+            .map(
+                c ->
+                    c.meaning().filter(constants::containsKey).isPresent()
+                        ? c.as(Optional.empty(), "you said what goes for every row")
+                        : c)
             .toList();
     Decimals decimals = decimals(all, grid, header, columns);
     ListTable first = ListTable.of(columns, constants, all.calls(), decimals);
     Body body = Body.of(grid, header, first);
     List<String> notes = new ArrayList<>();
-    saved.ifPresent(s -> notes.add("Read like \"" + s.name() + "\" before, which had the same header."));
+    saved.ifPresent(
+        s -> notes.add("Read like \"" + s.name() + "\" before, which had the same header."));
     if (decimals == Decimals.COMMA) {
       notes.add("Commas are decimal marks, points stand between thousands.");
     }
@@ -101,8 +109,7 @@ record Reading(
     return units;
   }
 
-  private static Decimals decimals(
-      Wishes wishes, Grid grid, Header header, List<Column> columns) {
+  private static Decimals decimals(Wishes wishes, Grid grid, Header header, List<Column> columns) {
     if (wishes.decimal().isPresent()) {
       String word = wishes.decimal().get();
       if (!word.equals("comma") && !word.equals("point")) {
@@ -116,7 +123,11 @@ record Reading(
     }
     List<Integer> numbers =
         columns.stream()
-            .filter(c -> c.meaning().filter(m -> m.kind() != Meaning.Kind.TEXT || m == Meaning.MOISTURE).isPresent())
+            .filter(
+                c ->
+                    c.meaning()
+                        .filter(m -> m.kind() != Meaning.Kind.TEXT || m == Meaning.MOISTURE)
+                        .isPresent())
             .map(Column::index)
             .toList();
     return Decimals.of(
@@ -158,7 +169,10 @@ record Reading(
     List<SavedList.Column> taken =
         columns.stream()
             .filter(c -> c.meaning().isPresent())
-            .map(c -> new SavedList.Column(c.index() + 1, c.meaning().get().word(), c.unit().map(ListUnit::word)))
+            .map(
+                c ->
+                    new SavedList.Column(
+                        c.index() + 1, c.meaning().get().word(), c.unit().map(ListUnit::word)))
             .toList();
     // A pattern that only confirms what columns say need not fit the next list.
     boolean placed = table.has(Meaning.WALL) && table.has(Meaning.COURSE);

@@ -50,8 +50,7 @@ final class Required {
   private static void lacks(
       ListTable table, Meaning meaning, String what, String wayOut, Trouble trouble) {
     if (!table.has(meaning)) {
-      trouble.add(
-          "no column for " + what, "every timber of a job has one", wayOut);
+      trouble.add("no column for " + what, "every timber of a job has one", wayOut);
     }
   }
 }

@@ -27,9 +27,7 @@ final class Retelling {
    * @param sources for each of them the rows of the list by line
    */
   Retelling(
-      ListTable table,
-      Map<String, JobTable> tables,
-      Map<String, Map<Integer, ListRow>> sources) {
+      ListTable table, Map<String, JobTable> tables, Map<String, Map<Integer, ListRow>> sources) {
     this.table = table;
     this.tables = tables;
     this.sources = sources;
@@ -82,7 +80,9 @@ final class Retelling {
   private Meaning meaning(String column) {
     Meaning meaning = Meaning.of(column).orElse(Meaning.MARK);
     boolean side = meaning == Meaning.WIDTH || meaning == Meaning.HEIGHT;
-    return side && table.has(Meaning.SECTION) ? Meaning.SECTION : column.equals("mass") ? Meaning.WEIGHT : meaning;
+    return side && table.has(Meaning.SECTION)
+        ? Meaning.SECTION
+        : column.equals("mass") ? Meaning.WEIGHT : meaning;
   }
 
   /** Lines of the job's table as rows of the list, where they come from it. */
@@ -90,8 +90,13 @@ final class Retelling {
     Matcher m = LINE.matcher(clause);
     return m.replaceAll(
         r -> {
-          ListRow row = sources.getOrDefault(problem.file(), new LinkedHashMap<>()).get(Integer.parseInt(r.group(1)));
-          return row == null ? "in line " + r.group(1) + " of " + problem.file() : "in row " + row.number();
+          ListRow row =
+              sources
+                  .getOrDefault(problem.file(), new LinkedHashMap<>())
+                  .get(Integer.parseInt(r.group(1)));
+          return row == null
+              ? "in line " + r.group(1) + " of " + problem.file()
+              : "in row " + row.number();
         });
   }
 }

@@ -17,9 +17,21 @@ import skidway.units.UnreadableQuantity;
 /** Reads the fields of one row; what is wrong becomes a problem at its cell. */
 final class RowReader {
   private static final Pattern WHOLE = Pattern.compile("(\\d{1,6})(?:\\.0+)?(?: ?\\p{L}+\\.?)?");
-  private static final Pattern COURSES = Pattern.compile("(\\d{1,4})(?:\\.0+)?(?: ?(?:[-\u2013]|to|bis) ?(\\d{1,4}))?");
+  private static final Pattern COURSES =
+      Pattern.compile("(\\d{1,4})(?:\\.0+)?(?: ?(?:[-\u2013]|to|bis) ?(\\d{1,4}))?");
   private static final Set<String> GREEN =
-      Set.of("green", "fresh", "frisch", "waldfrisch", "grun", "vert", "verde", "ra", "tuore", "swieze", "сырои");
+      Set.of(
+          "green",
+          "fresh",
+          "frisch",
+          "waldfrisch",
+          "grun",
+          "vert",
+          "verde",
+          "ra",
+          "tuore",
+          "swieze",
+          "сырои");
   private static final Set<Meaning> GROUPS =
       Set.of(Meaning.BUNDLE, Meaning.LOAD, Meaning.WALL, Meaning.SPECIES);
 
@@ -81,7 +93,11 @@ final class RowReader {
         return Optional.of(new int[] {first, last});
       }
     }
-    wrong(row, Meaning.COURSE, "a course such as 3, or courses such as 3-6", "correct it in the list");
+    wrong(
+        row,
+        Meaning.COURSE,
+        "a course such as 3, or courses such as 3-6",
+        "correct it in the list");
     return Optional.empty();
   }
 
@@ -92,8 +108,7 @@ final class RowReader {
       return Optional.empty();
     }
     Optional<ListUnit> unit = table.unit(meaning);
-    Optional<LengthText> length =
-        lengths.get(plain.get() + unit.map(ListUnit::word).orElse(""));
+    Optional<LengthText> length = lengths.get(plain.get() + unit.map(ListUnit::word).orElse(""));
     if (length == null) {
       length = LengthText.read(plain.get(), unit);
       if (lengths.size() < MOST_REMEMBERED) {
@@ -116,8 +131,7 @@ final class RowReader {
     if (plain.isEmpty()) {
       return Optional.empty();
     }
-    Optional<SectionText> section =
-        SectionText.read(plain.get(), table.unit(Meaning.SECTION));
+    Optional<SectionText> section = SectionText.read(plain.get(), table.unit(Meaning.SECTION));
     if (section.isEmpty()) {
       wrong(row, Meaning.SECTION, "width and height such as 150x200 or 6\" x 8\"", "correct it");
     }
@@ -138,11 +152,10 @@ final class RowReader {
     try {
       return Optional.of(
           new Quantities(UnitSystem.METRIC)
-              .read(
-                  Measure.MASS,
-                  LengthText.isBare(text) ? text + " " + unit : text));
+              .read(Measure.MASS, LengthText.isBare(text) ? text + " " + unit : text));
     } catch (UnreadableQuantity e) {
-      wrong(row, Meaning.WEIGHT, "a weight such as 43 kg or 95 lb", "correct it, or leave it empty");
+      wrong(
+          row, Meaning.WEIGHT, "a weight such as 43 kg or 95 lb", "correct it, or leave it empty");
       return Optional.empty();
     }
   }

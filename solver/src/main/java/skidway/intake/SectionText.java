@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
  * 8"} or {@code 150/200 mm} (common practice; the other way round is one correction).
  */
 record SectionText(LengthText width, LengthText height) {
-  private static final Pattern TIMES = Pattern.compile("\\s*[x\u00d7*\u0445]\\s*", Pattern.CASE_INSENSITIVE);
+  private static final Pattern TIMES =
+      Pattern.compile("\\s*[x\u00d7*\u0445]\\s*", Pattern.CASE_INSENSITIVE);
   private static final Pattern SLASH = Pattern.compile("(\\d{2,4})\\s*/\\s*(\\d{2,4})(\\D*)");
   private static final Pattern UNIT = Pattern.compile("(mm|cm|m|in|ft|\"|')\\s*$");
 

@@ -27,7 +27,10 @@ final class Takings {
     ListTable table = reading.table();
     RowReader reader = new RowReader(table, trouble, moistureInShares());
     if (reading.rows().isEmpty()) {
-      trouble.add("no timbers below the header", "a list has a row or more", "look at the sheet, or name it with --sheet");
+      trouble.add(
+          "no timbers below the header",
+          "a list has a row or more",
+          "look at the sheet, or name it with --sheet");
       trouble.throwIfAny();
     }
     String load = wholeLoad();
@@ -35,7 +38,8 @@ final class Takings {
     Places places = new Places();
     Set<String> loads = loads(load);
     takenByOthers(loads, places);
-    List<NewPiece> read = new PieceRows(table, pattern, reader, places, trouble).read(reading.rows());
+    List<NewPiece> read =
+        new PieceRows(table, pattern, reader, places, trouble).read(reading.rows());
     List<NewPiece> loaded =
         load.isEmpty() ? read : read.stream().map(p -> p.with("load", load)).toList();
     List<NewPiece> weighed = new Weights(table, reader, notes, trouble).give(loaded);
@@ -43,7 +47,12 @@ final class Takings {
         .filled()
         .forEach(
             (meaning, count) ->
-                notes.add("Empty cells for " + meaning.word() + " take what stands above them: " + count + " rows."));
+                notes.add(
+                    "Empty cells for "
+                        + meaning.word()
+                        + " take what stands above them: "
+                        + count
+                        + " rows."));
     if (places.counted() > 0) {
       notes.add(
           places.counted()
@@ -61,7 +70,10 @@ final class Takings {
       return false;
     }
     List<Cell> cells =
-        reading.rows().stream().map(r -> table.cell(r, Meaning.MOISTURE)).filter(c -> !c.empty()).toList();
+        reading.rows().stream()
+            .map(r -> table.cell(r, Meaning.MOISTURE))
+            .filter(c -> !c.empty())
+            .toList();
     boolean shares =
         !cells.isEmpty()
             && cells.stream().allMatch(c -> c.number() && Double.parseDouble(c.text()) <= 1)
@@ -83,7 +95,13 @@ final class Takings {
     Optional<String> told = reading.wishes().load();
     if (told.isPresent() && inList.size() > 1) {
       trouble.add(
-          "--load " + told.get() + " and " + inList.size() + " loads in the list (" + String.join(", ", inList) + ")",
+          "--load "
+              + told.get()
+              + " and "
+              + inList.size()
+              + " loads in the list ("
+              + String.join(", ", inList)
+              + ")",
           "a list is of one load, or says of each timber which",
           "leave --load out, or say --column load=none");
     }
@@ -98,8 +116,7 @@ final class Takings {
       notes.add("Taken for load " + only + ", the only one of the job.");
       return only;
     }
-    trouble.add(
-        "no load", "every bundle comes on a load of loads.csv", "say which with --load L1");
+    trouble.add("no load", "every bundle comes on a load of loads.csv", "say which with --load L1");
     return "";
   }
 
@@ -138,9 +155,16 @@ final class Takings {
     }
     trouble.add(
         reading.table().cell(unknown.values().iterator().next().row(), Meaning.WALL),
-        "walls " + some(unknown.keySet()) + " in the list, first in row " + unknown.values().iterator().next().row().number(),
+        "walls "
+            + some(unknown.keySet())
+            + " in the list, first in row "
+            + unknown.values().iterator().next().row().number(),
         "the walls of site.json are " + some(known),
-        "say what they are called there, such as --call \"" + unknown.keySet().iterator().next() + "=" + known.iterator().next() + "\", or correct --mark or site.json");
+        "say what they are called there, such as --call \""
+            + unknown.keySet().iterator().next()
+            + "="
+            + known.iterator().next()
+            + "\", or correct --mark or site.json");
   }
 
   private void unknownWoods(List<NewPiece> pieces) {
@@ -151,14 +175,22 @@ final class Takings {
           if (!wood.isEmpty() && !reading.job().knowsWood(wood)) {
             trouble.add(
                 reading.table().cell(of.get(0).row(), Meaning.SPECIES),
-                "unknown species " + Trouble.quote(wood) + " of " + of.size() + " timbers, first in row " + of.get(0).row().number(),
+                "unknown species "
+                    + Trouble.quote(wood)
+                    + " of "
+                    + of.size()
+                    + " timbers, first in row "
+                    + of.get(0).row().number(),
                 "species are those of the Wood Handbook that Skidway knows, and the \"woods\" of job.json",
-                "say which it is, such as --call \"" + wood + "=eastern white pine\", or add it to \"woods\"");
+                "say which it is, such as --call \""
+                    + wood
+                    + "=eastern white pine\", or add it to \"woods\"");
           }
         });
   }
 
   private static String some(Set<String> names) {
-    return String.join(", ", names.stream().limit(12).toList()) + (names.size() > 12 ? ", ..." : "");
+    return String.join(", ", names.stream().limit(12).toList())
+        + (names.size() > 12 ? ", ..." : "");
   }
 }

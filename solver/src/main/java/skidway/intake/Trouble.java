@@ -18,8 +18,7 @@ final class Trouble {
   }
 
   void add(Cell cell, String found, String allowed, String wayOut) {
-    problems.add(
-        new Problem(fileName, cell.line(), cell.column(), found, allowed, wayOut, ""));
+    problems.add(new Problem(fileName, cell.line(), cell.column(), found, allowed, wayOut, ""));
   }
 
   /** Something about the list as a whole. */
@@ -57,8 +56,7 @@ final class Trouble {
   /** A text in quotes, shortened and without line ends. */
   static String quote(String text) {
     String clean = text.strip().replaceAll("\\p{Cntrl}", " ");
-    String shown =
-        clean.length() <= MOST_QUOTED ? clean : clean.substring(0, MOST_QUOTED) + "...";
+    String shown = clean.length() <= MOST_QUOTED ? clean : clean.substring(0, MOST_QUOTED) + "...";
     return clean.isEmpty() ? "nothing" : '"' + shown + '"';
   }
 }

@@ -12,8 +12,7 @@ import skidway.units.UnitSystem;
  * header says, a unit said for all, and only then what the numbers allow. Says how it came to it.
  */
 final class UnitChoice {
-  private static final Set<Meaning.Kind> WITH_UNIT =
-      Set.of(Meaning.Kind.LENGTH, Meaning.Kind.MASS);
+  private static final Set<Meaning.Kind> WITH_UNIT = Set.of(Meaning.Kind.LENGTH, Meaning.Kind.MASS);
 
   private final ListTable table;
   private final List<ListRow> rows;

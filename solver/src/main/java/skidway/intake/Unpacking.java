@@ -32,9 +32,7 @@ final class Unpacking {
    */
   static void check(String fileName, byte[] bytes) throws IOException {
     try (ZipFile zip =
-        ZipFile.builder()
-            .setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes))
-            .get()) {
+        ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get()) {
       List<ZipArchiveEntry> entries = Collections.list(zip.getEntries());
       if (entries.size() > ListLimits.MOST_PACKED_FILES) {
         throw Trouble.of(

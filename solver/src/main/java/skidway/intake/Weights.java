@@ -34,29 +34,30 @@ final class Weights {
     if (!table.has(Meaning.WEIGHT)) {
       return pieces;
     }
-    Map<ListRow, Integer> counts = new HashMap<>();
-    pieces.forEach(p -> counts.merge(p.row(), 1, Integer::sum));
-    Map<ListRow, Optional<Double>> weights = new HashMap<>();
-    pieces.forEach(p -> weights.computeIfAbsent(p.row(), reader::kilograms));
+    Map<Integer, Integer> counts = new HashMap<>();
+    pieces.forEach(p -> counts.merge(p.row().number(), 1, Integer::sum));
+    Map<Integer, Optional<Double>> weights = new HashMap<>();
+    pieces.forEach(p -> weights.computeIfAbsent(p.row().number(), n -> reader.kilograms(p.row())));
     boolean ofAll = counts.values().stream().anyMatch(c -> c > 1) && ofAll(pieces, counts, weights);
     List<NewPiece> weighed = new ArrayList<>();
     for (NewPiece piece : pieces) {
-      double share = ofAll ? counts.getOrDefault(piece.row(), 1) : 1;
+      double share = ofAll ? counts.getOrDefault(piece.row().number(), 1) : 1;
       weighed.add(
-          weights.getOrDefault(piece.row(), Optional.empty()).map(kg -> piece.with("mass", text(kg / share))).orElse(piece));
+          weights
+              .getOrDefault(piece.row().number(), Optional.empty())
+              .map(kg -> piece.with("mass", text(kg / share)))
+              .orElse(piece));
     }
     return weighed;
   }
 
   private boolean ofAll(
-      List<NewPiece> pieces,
-      Map<ListRow, Integer> counts,
-      Map<ListRow, Optional<Double>> weights) {
+      List<NewPiece> pieces, Map<Integer, Integer> counts, Map<Integer, Optional<Double>> weights) {
     int all = 0;
     int each = 0;
     for (NewPiece piece : pieces) {
-      int count = counts.getOrDefault(piece.row(), 1);
-      Optional<Double> kg = weights.getOrDefault(piece.row(), Optional.empty());
+      int count = counts.getOrDefault(piece.row().number(), 1);
+      Optional<Double> kg = weights.getOrDefault(piece.row().number(), Optional.empty());
       if (count > 1 && kg.isPresent() && piece.sized()) {
         double m3 = piece.lengthM() * piece.widthM() * piece.heightM();
         each += isWood(kg.get() / m3) ? 1 : 0;

@@ -10,7 +10,8 @@ public final class BadInput extends RuntimeException {
 
   /** A report of these problems. */
   public BadInput(List<Problem> problems) {
-    this(problems.subList(0, Math.min(Problems.SHOWN, problems.size())),
+    this(
+        problems.subList(0, Math.min(Problems.SHOWN, problems.size())),
         Math.max(0, problems.size() - Problems.SHOWN));
   }
 

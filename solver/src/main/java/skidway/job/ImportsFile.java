@@ -32,8 +32,7 @@ final class ImportsFile {
     Fields f = new Fields(tree.get(), "imports", new Values(problems, UnitSystem.METRIC, false));
     Format.check(f);
     List<Read<SavedList>> lists =
-        f.objects(
-            "lists", 0, MOST_LISTS, new Ids("list", problems), l -> list(l, problems));
+        f.objects("lists", 0, MOST_LISTS, new Ids("list", problems), l -> list(l, problems));
     f.finish(() -> lists);
     return Read.values(lists);
   }
@@ -42,8 +41,7 @@ final class ImportsFile {
     String name = text(f, "name").orElse("");
     List<String> header = f.items("header", 1, MOST_COLUMNS).stream().map(n -> text(f, n)).toList();
     List<Read<SavedList.Column>> columns =
-        f.objects(
-            "columns", 0, MOST_COLUMNS, new Ids("column", problems), ImportsFile::column);
+        f.objects("columns", 0, MOST_COLUMNS, new Ids("column", problems), ImportsFile::column);
     Optional<String> mark = f.has("mark") ? text(f, "mark") : Optional.empty();
     Optional<String> decimal = f.has("decimal") ? text(f, "decimal") : Optional.empty();
     OptionalInt bundleSize =
@@ -55,14 +53,7 @@ final class ImportsFile {
     return f.finish(
         () ->
             new SavedList(
-                name,
-                header,
-                Read.values(columns),
-                mark,
-                decimal,
-                bundleSize,
-                constants,
-                calls));
+                name, header, Read.values(columns), mark, decimal, bundleSize, constants, calls));
   }
 
   private static Optional<SavedList.Column> column(Fields f) {

@@ -63,8 +63,7 @@ public final class JobDraft {
 
   private Optional<Site> site(Problems judgedLater) {
     Values values =
-        new Values(
-            judgedLater, head.units().orElse(UnitSystem.METRIC), head.units().isPresent());
+        new Values(judgedLater, head.units().orElse(UnitSystem.METRIC), head.units().isPresent());
     Optional<Fields> fields =
         file(SiteReader.FILE, JobReader.MOST_JSON_BYTES)
             .flatMap(f -> JsonTree.read(f, judgedLater))

@@ -12,11 +12,39 @@ import java.util.function.Predicate;
 /**
  * A table of the job as it stands in its file, cell by cell as text, to add rows to and take rows
  * from. Columns that Skidway does not know stay.
- *
- * @param columns as the header writes them
- * @param rows each with a cell for every column
  */
-public record JobTable(List<String> columns, List<List<String>> rows, char separator) {
+public final class JobTable {
+  private final List<String> columns;
+  private final List<List<String>> rows;
+  private final char separator;
+
+  /** Names of the columns in lower case, and where they stand. */
+  private final Map<String, Integer> indexes = new LinkedHashMap<>();
+
+  private JobTable(List<String> columns, List<List<String>> rows, char separator) {
+    this.columns = List.copyOf(columns);
+    this.rows = List.copyOf(rows);
+    this.separator = separator;
+    for (int i = 0; i < columns.size(); i++) {
+      indexes.putIfAbsent(CsvHeader.plain(columns.get(i)), i);
+    }
+  }
+
+  /** The columns as the header writes them. */
+  public List<String> columns() {
+    return columns;
+  }
+
+  /** The rows, each with a cell for every column. */
+  public List<List<String>> rows() {
+    return rows;
+  }
+
+  /** What stands between cells. */
+  public char separator() {
+    return separator;
+  }
+
   /** The table of a file; of no file, a table with the columns asked for and no rows. */
   static JobTable of(Optional<SourceFile> file, List<String> columns) {
     if (file.isEmpty()) {
@@ -29,8 +57,7 @@ public record JobTable(List<String> columns, List<List<String>> rows, char separ
             .map(row -> row.stream().map(TextRows.Cell::text).toList())
             .toList();
     List<String> head = all.get(0);
-    List<List<String>> rows =
-        all.stream().skip(1).map(row -> resized(row, head.size())).toList();
+    List<List<String>> rows = all.stream().skip(1).map(row -> resized(row, head.size())).toList();
     return new JobTable(head, rows, separator);
   }
 
@@ -44,16 +71,14 @@ public record JobTable(List<String> columns, List<List<String>> rows, char separ
 
   /** A cell by its column's name; an empty text if there is no such column. */
   public String cell(List<String> row, String column) {
-    int index = index(columns, column);
-    return index < 0 ? "" : row.get(index);
+    Integer index = indexes.get(column);
+    return index == null ? "" : row.get(index);
   }
 
   /** A row as values by column, named in lower case. */
   public Map<String, String> values(List<String> row) {
     Map<String, String> values = new LinkedHashMap<>();
-    for (int i = 0; i < columns.size(); i++) {
-      values.putIfAbsent(CsvHeader.plain(columns.get(i)), row.get(i));
-    }
+    indexes.forEach((name, index) -> values.put(name, row.get(index)));
     return values;
   }
 
@@ -68,7 +93,7 @@ public record JobTable(List<String> columns, List<List<String>> rows, char separ
     for (Map<String, String> row : more) {
       row.forEach(
           (column, value) -> {
-            if (!value.isEmpty() && index(columns, column) < 0) {
+            if (!value.isEmpty() && !indexes.containsKey(column)) {
               wider.add(column);
             }
           });
@@ -76,8 +101,9 @@ public record JobTable(List<String> columns, List<List<String>> rows, char separ
     List<String> head = List.copyOf(wider);
     List<List<String>> all = new ArrayList<>();
     rows.forEach(row -> all.add(resized(row, head.size())));
+    List<String> names = head.stream().map(CsvHeader::plain).toList();
     for (Map<String, String> row : more) {
-      all.add(head.stream().map(c -> row.getOrDefault(CsvHeader.plain(c), "")).toList());
+      all.add(names.stream().map(name -> row.getOrDefault(name, "")).toList());
     }
     return new JobTable(head, List.copyOf(all), separator);
   }
@@ -87,14 +113,5 @@ public record JobTable(List<String> columns, List<List<String>> rows, char separ
     StringBuilder text = new StringBuilder(CsvText.row(columns, separator)).append('\n');
     rows.forEach(row -> text.append(CsvText.row(row, separator)).append('\n'));
     return text.toString();
-  }
-
-  private static int index(List<String> columns, String column) {
-    for (int i = 0; i < columns.size(); i++) {
-      if (CsvHeader.plain(columns.get(i)).equals(column)) {
-        return i;
-      }
-    }
-    return -1;
   }
 }

@@ -50,7 +50,9 @@ class DialectPropertyTest {
   /** Quoted wherever any dialect would cut. */
   private static String quoted(List<String> row, char separator) {
     List<String> cells =
-        row.stream().map(c -> c.matches("[\\p{L}\\d ]+") ? c : '"' + c.replace("\"", "\"\"") + '"').toList();
+        row.stream()
+            .map(c -> c.matches("[\\p{L}\\d ]+") ? c : '"' + c.replace("\"", "\"\"") + '"')
+            .toList();
     return String.join(String.valueOf(separator), cells);
   }
 

@@ -24,7 +24,15 @@ class MarkShapesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"%s-%02d-%d", "%s.C%d.%d", "%s%02d%02d", "%s/%d/%d", "%s%02d-%d", "%s-%02d%02d", "%s %d-%d"})
+  @CsvSource({
+    "%s-%02d-%d",
+    "%s.C%d.%d",
+    "%s%02d%02d",
+    "%s/%d/%d",
+    "%s%02d-%d",
+    "%s-%02d%02d",
+    "%s %d-%d"
+  })
   void usualShapesAreFound(String format) {
     MarkShapes.Proposal found = MarkShapes.of(marks(format), Set.of("A", "B"), "l").orElseThrow();
     String mark = String.format(Locale.ROOT, format, "B", 7, 3);

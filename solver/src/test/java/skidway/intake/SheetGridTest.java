@@ -76,7 +76,8 @@ class SheetGridTest {
 
   @Test
   void anotherSheetIsNamed() {
-    assertThatThrownBy(() -> SheetGrid.read("l.xlsx", DialectPropertyTest.fast(TABLE), Optional.of("Lots")))
+    assertThatThrownBy(
+            () -> SheetGrid.read("l.xlsx", DialectPropertyTest.fast(TABLE), Optional.of("Lots")))
         .isInstanceOf(BadInput.class)
         .hasMessageContaining("no sheet \"Lots\"")
         .hasMessageContaining("\"List\"");

@@ -64,7 +64,9 @@ class SpoiledListsTest {
       int length = Math.min(spoilt.length - at, 1 + random.nextInt(20));
       switch (random.nextInt(4)) {
         case 0 -> spoilt[at] = (byte) random.nextInt(256);
-        case 1 -> System.arraycopy(spoilt, at, spoilt, random.nextInt(spoilt.length - length + 1), length);
+        case 1 ->
+            System.arraycopy(
+                spoilt, at, spoilt, random.nextInt(spoilt.length - length + 1), length);
         case 2 -> spoilt[at] = (byte) ",;\"\n\t'.-/0x<>&{}".charAt(random.nextInt(16));
         default -> {
           if (random.nextInt(10) == 0 && spoilt.length > 100) {

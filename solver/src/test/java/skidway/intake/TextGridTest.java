@@ -15,7 +15,8 @@ import skidway.job.BadInput;
 /** Numbered rules are those of RFC 4180, section 2. */
 class TextGridTest {
   private static List<List<String>> read(String text) {
-    return cells(TextGrid.read("list.csv", text.getBytes(StandardCharsets.UTF_8), Optional.empty()));
+    return cells(
+        TextGrid.read("list.csv", text.getBytes(StandardCharsets.UTF_8), Optional.empty()));
   }
 
   static List<List<String>> cells(Grid grid) {
@@ -48,11 +49,21 @@ class TextGridTest {
 
   @Test
   void aQuoteWithoutEndIsToldAtItsPlace() {
-    assertThatThrownBy(() -> read("a,b\nc,\"d\n")).isInstanceOf(BadInput.class).hasMessageContaining("list.csv:");
+    assertThatThrownBy(() -> read("a,b\nc,\"d\n"))
+        .isInstanceOf(BadInput.class)
+        .hasMessageContaining("list.csv:");
   }
 
   @ParameterizedTest
-  @CsvSource({"UTF-8,''", "UTF-8,\ufeff", "UTF-16LE,\ufeff", "UTF-16BE,\ufeff", "UTF-16LE,''", "UTF-16BE,''", "windows-1252,''"})
+  @CsvSource({
+    "UTF-8,''",
+    "UTF-8,\ufeff",
+    "UTF-16LE,\ufeff",
+    "UTF-16BE,\ufeff",
+    "UTF-16LE,''",
+    "UTF-16BE,''",
+    "windows-1252,''"
+  })
   void encodingsAreFoundOut(String encoding, String mark) {
     byte[] bytes = (mark + "Länge;Höhe\n4990,5;200\n").getBytes(Charset.forName(encoding));
     assertThat(cells(TextGrid.read("list.csv", bytes, Optional.empty())))
@@ -61,6 +72,7 @@ class TextGridTest {
 
   @Test
   void aHintOfSomeSpreadsheetProgramsNamesTheSeparator() {
-    assertThat(read("sep=;\na,b;c\nd,e;f\n")).containsExactly(List.of("a,b", "c"), List.of("d,e", "f"));
+    assertThat(read("sep=;\na,b;c\nd,e;f\n"))
+        .containsExactly(List.of("a,b", "c"), List.of("d,e", "f"));
   }
 }
