@@ -29,7 +29,8 @@ class ArrowsTest {
           "staging",
           "audit",
           "job",
-          "survey");
+          "survey",
+          "intake");
 
   private static final JavaClasses MAIN =
       new ClassFileImporter()
@@ -75,6 +76,8 @@ class ArrowsTest {
     "org.locationtech.., geometry",
     "org.jgrapht.., geometry",
     "com.fasterxml.., job",
+    "org.dhatim.., intake",
+    "org.apache.commons.compress.., intake",
     "org.optaplanner.., staging"
   })
   void aLibraryIsUsedInOnePlaceOnly(String library, String home) {

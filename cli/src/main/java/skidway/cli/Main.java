@@ -55,6 +55,7 @@ public final class Main {
         new CommandLine(new Main())
             .addSubcommand(new SiteCommand(screen))
             .addSubcommand(new SchemaCommand(screen))
+            .addSubcommand(new ImportCommand(screen))
             .addSubcommand(new CheckCommand(screen))
             .addSubcommand(new StageCommand(screen, stop))
             .addSubcommand(new RestageCommand(screen, stop))

@@ -16,7 +16,7 @@ final class DemoFolder {
   static List<String> names() throws IOException {
     try (Stream<Path> folders = Files.list(ALL)) {
       return folders
-          .filter(Files::isDirectory)
+          .filter(f -> Files.exists(f.resolve("job.json")))
           .map(f -> f.getFileName().toString())
           .sorted()
           .toList();

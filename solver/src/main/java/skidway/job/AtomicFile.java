@@ -3,10 +3,14 @@ package skidway.job;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * Writes a file whole or not at all: into a temporary file beside it, down to the disk, then in one
@@ -14,6 +18,31 @@ import java.nio.file.StandardOpenOption;
  */
 final class AtomicFile {
   private AtomicFile() {}
+
+  /**
+   * Writes several text files of a folder: if one of them is refused, those before it are put back
+   * as they were.
+   */
+  static void writeAll(Path folder, Map<String, String> texts) throws IOException {
+    Map<Path, Optional<byte[]>> before = new LinkedHashMap<>();
+    try {
+      for (Map.Entry<String, String> text : texts.entrySet()) {
+        Path file = folder.resolve(text.getKey());
+        before.put(
+            file, Files.exists(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty());
+        write(file, text.getValue().getBytes(StandardCharsets.UTF_8));
+      }
+    } catch (IOException e) {
+      for (Map.Entry<Path, Optional<byte[]>> old : before.entrySet()) {
+        if (old.getValue().isPresent()) {
+          write(old.getKey(), old.getValue().get());
+        } else {
+          Files.deleteIfExists(old.getKey());
+        }
+      }
+      throw e;
+    }
+  }
 
   static void write(Path file, byte[] bytes) throws IOException {
     Path temporary = file.resolveSibling("." + file.getFileName() + ".new");

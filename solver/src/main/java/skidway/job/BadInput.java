@@ -8,6 +8,13 @@ public final class BadInput extends RuntimeException {
   private final transient List<Problem> problems;
   private final int more;
 
+  /** A report of these problems. */
+  public BadInput(List<Problem> problems) {
+    this(
+        problems.subList(0, Math.min(Problems.SHOWN, problems.size())),
+        Math.max(0, problems.size() - Problems.SHOWN));
+  }
+
   BadInput(List<Problem> problems, int more) {
     super(message(problems, more));
     this.problems = List.copyOf(problems);

@@ -11,7 +11,7 @@ import skidway.timber.Bundle;
 /** Reads {@code bundles.csv}: one banded bundle a row, still without its pieces. */
 final class BundlesReader {
   static final String FILE = "bundles.csv";
-  private static final List<String> REQUIRED =
+  static final List<String> REQUIRED =
       List.of("bundle", "load", "off_order", "length", "width", "height");
 
   private final Ids bundleIds;

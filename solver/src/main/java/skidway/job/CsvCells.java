@@ -17,33 +17,45 @@ import java.util.List;
 /** Splits a table into rows of cells that know where they stand; skips rows without any text. */
 final class CsvCells implements AutoCloseable {
 
-  private static final CsvFactory CSV =
-      CsvFactory.builder()
-          .enable(CsvParser.Feature.WRAP_AS_ARRAY)
-          .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
-          .streamReadConstraints(
-              StreamReadConstraints.builder().maxStringLength(FileBounds.LONGEST_CELL).build())
-          .build();
-
   private final SourceFile file;
   private final Problems problems;
   private final CsvParser parser;
+  private final int longest;
   private boolean broken;
 
   /** One cell and its place. */
   record Cell(String text, Place place) {}
 
   CsvCells(SourceFile file, Problems problems) {
+    this(
+        file,
+        problems,
+        Separator.of(file.text().stripLeading().lines().findFirst().orElse("")),
+        FileBounds.LONGEST_CELL);
+  }
+
+  /**
+   * @param longest most characters of a cell
+   */
+  CsvCells(SourceFile file, Problems problems, char separator, int longest) {
     this.file = file;
     this.problems = problems;
+    this.longest = longest;
     try {
-      this.parser = CSV.createParser(new StringReader(file.text()));
-      String header = file.text().stripLeading().lines().findFirst().orElse("");
-      parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(Separator.of(header)));
+      this.parser = csv(longest).createParser(new StringReader(file.text()));
+      parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(separator));
       parser.nextToken(); // the array round the table
     } catch (IOException e) {
       throw new UncheckedIOException("Reading from memory failed.", e);
     }
+  }
+
+  private static CsvFactory csv(int longest) {
+    return CsvFactory.builder()
+        .enable(CsvParser.Feature.WRAP_AS_ARRAY)
+        .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
+        .streamReadConstraints(StreamReadConstraints.builder().maxStringLength(longest).build())
+        .build();
   }
 
   /** The next row with any text in it; empty at the end or after a problem that ends the file. */
@@ -62,7 +74,7 @@ final class CsvCells implements AutoCloseable {
           file.at(at.getLineNr(), at.getColumnNr()),
           whatIsWrong(e),
           "a cell is at most "
-              + FileBounds.LONGEST_CELL
+              + longest
               + " characters; in a cell in quotes, a quote is written twice",
           "correct the quotes there or just before; the rest of the file was not read");
     } catch (IOException e) {
@@ -71,9 +83,9 @@ final class CsvCells implements AutoCloseable {
     return List.of();
   }
 
-  private static String whatIsWrong(JsonProcessingException e) {
+  private String whatIsWrong(JsonProcessingException e) {
     if (e instanceof StreamConstraintsException) {
-      return "a cell of more than " + FileBounds.LONGEST_CELL + " characters";
+      return "a cell of more than " + longest + " characters";
     }
     boolean open = e.getOriginalMessage().contains("closing quote");
     return open ? "the end of the file within quotes" : "text after a cell in quotes";

@@ -64,7 +64,7 @@ record CsvHeader(Map<String, Integer> indexes, int width) {
     }
   }
 
-  private static String plain(String name) {
+  static String plain(String name) {
     return name.strip().toLowerCase(Locale.ROOT).replaceAll("[ -]+", "_");
   }
 }

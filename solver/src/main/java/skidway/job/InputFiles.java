@@ -64,9 +64,8 @@ record InputFiles(Path folder, String holds, Problems problems) {
     if (bytes.length >= 2 && (bytes[0] & 0xff) + (bytes[1] & 0xff) == 0xff + 0xfe) {
       return refuse(nothing.at(1, 1), "UTF-16 text", A_TEXT_FILE, SAVE_AS_UTF8);
     }
-    String text =
-        new String(bytes, StandardCharsets.UTF_8).replace("\r\n", "\n").replace('\r', '\n');
-    SourceFile file = new SourceFile(name, text.startsWith("\ufeff") ? text.substring(1) : text);
+    String text = SourceFile.plain(new String(bytes, StandardCharsets.UTF_8));
+    SourceFile file = new SourceFile(name, text);
     int zero = file.text().indexOf('\0');
     if (zero >= 0) {
       String found = "a zero byte, so this is a binary file or UTF-16 text";

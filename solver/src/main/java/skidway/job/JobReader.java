@@ -9,6 +9,7 @@ import java.util.Optional;
 import skidway.erection.Schedule;
 import skidway.plan.Task;
 import skidway.site.Site;
+import skidway.timber.Bundle;
 import skidway.timber.Delivery;
 import skidway.timber.Load;
 import skidway.units.UnitSystem;
@@ -29,7 +30,13 @@ public final class JobReader {
   private final InputFiles input;
   private final List<SourceFile> files = new ArrayList<>();
 
-  private JobReader(Path folder) {
+  /** Texts that stand in for files, by name. */
+  private final Map<String, String> texts;
+
+  private List<Bundle> bundlesRead = List.of();
+
+  private JobReader(Path folder, Map<String, String> texts) {
+    this.texts = texts;
     this.input = new InputFiles(folder, HOLDS, problems);
   }
 
@@ -39,9 +46,25 @@ public final class JobReader {
    * @throws BadInput with everything that is wrong in it
    */
   public static Job read(Path folder) {
-    JobReader reader = new JobReader(folder);
+    JobReader reader = new JobReader(folder, Map.of());
     reader.requireFolder();
     return reader.job();
+  }
+
+  /**
+   * Judges a job as it would be with other texts in place of some of its files.
+   *
+   * @param texts by file name
+   */
+  static Judgement judge(Path folder, Map<String, String> texts) {
+    JobReader reader = new JobReader(folder, texts);
+    try {
+      Job job = reader.job();
+      return new Judgement(List.of(), job.remarks(), reader.bundlesRead);
+    } catch (BadInput e) {
+      return new Judgement(
+          reader.problems.shown(FILES), reader.problems.remarks(FILES), reader.bundlesRead);
+    }
   }
 
   private void requireFolder() {
@@ -86,6 +109,8 @@ public final class JobReader {
     site.ifPresent(s -> new OnWalls(s).check(fitting));
     Delivery delivery = new Delivery(loads, packing.bundles(pieces));
 
+    bundlesRead = delivery.bundles();
+
     problems.throwIfAny(FILES);
     return finished(head, site.orElseThrow(), delivery, values);
   }
@@ -97,7 +122,10 @@ public final class JobReader {
   }
 
   private Optional<SourceFile> file(String name, int mostBytes) {
-    Optional<SourceFile> file = input.read(name, mostBytes);
+    Optional<SourceFile> file =
+        texts.containsKey(name)
+            ? Optional.of(new SourceFile(name, texts.getOrDefault(name, "")))
+            : input.read(name, mostBytes);
     file.ifPresent(files::add);
     return file;
   }

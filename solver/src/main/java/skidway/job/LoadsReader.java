@@ -9,7 +9,7 @@ import skidway.timber.Load;
 /** Reads {@code loads.csv}: one truck a row. */
 final class LoadsReader {
   static final String FILE = "loads.csv";
-  private static final List<String> REQUIRED = List.of("load", "arrival", "truck_stand");
+  static final List<String> REQUIRED = List.of("load", "arrival", "truck_stand");
 
   private final Ids loadIds;
   private final Ids truckStands;

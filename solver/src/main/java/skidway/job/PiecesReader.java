@@ -17,7 +17,7 @@ import skidway.timber.Species;
 /** Reads {@code pieces.csv}: one timber a row, with its place in the building and its bundle. */
 final class PiecesReader {
   static final String FILE = "pieces.csv";
-  private static final List<String> REQUIRED =
+  static final List<String> REQUIRED =
       List.of(
           "mark",
           "wall",

@@ -55,6 +55,11 @@ public final class Problems {
     return remarks.stream().sorted(by(fileOrder)).toList();
   }
 
+  /** The first of what is wrong. */
+  List<Problem> shown(List<String> fileOrder) {
+    return kept.stream().sorted(by(fileOrder)).limit(SHOWN).toList();
+  }
+
   /**
    * Ends the reading if anything is wrong.
    *
@@ -62,7 +67,7 @@ public final class Problems {
    */
   public void throwIfAny(List<String> fileOrder) {
     if (count > 0) {
-      List<Problem> shown = kept.stream().sorted(by(fileOrder)).limit(SHOWN).toList();
+      List<Problem> shown = shown(fileOrder);
       throw new BadInput(shown, count - shown.size());
     }
   }

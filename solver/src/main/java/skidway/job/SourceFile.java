@@ -14,6 +14,12 @@ public final class SourceFile {
     this.text = text;
   }
 
+  /** A text with line feeds as line ends and no byte order mark. */
+  static String plain(String text) {
+    String lines = text.replace("\r\n", "\n").replace('\r', '\n');
+    return lines.startsWith("\ufeff") ? lines.substring(1) : lines;
+  }
+
   public String name() {
     return name;
   }

@@ -4,9 +4,12 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
+import java.util.Optional;
 
 /**
  * The right to write plans and events, held by one writer at a time through a lock on {@code
@@ -100,6 +103,19 @@ final class WriteLock implements AutoCloseable {
       throw new IllegalStateException("The lock was let go of before " + file + " was written.");
     }
     return AppendedFile.open(file);
+  }
+
+  /** Refuses to replace a file that somebody changed since it was read. */
+  void requireUnchanged(Path file, Optional<String> asRead) throws IOException {
+    Optional<String> now = Files.exists(file) ? Optional.of(text(file)) : Optional.empty();
+    if (!now.equals(asRead)) {
+      throw new NotWritten(
+          file, "it was changed while the job was being read", "start the command again");
+    }
+  }
+
+  private static String text(Path file) throws IOException {
+    return SourceFile.plain(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
   }
 
   @Override
