@@ -11,7 +11,7 @@ import skidway.site.Wall;
 
 /**
  * Finds the corners of a site that tapes can be pulled from: those of its decks, or without a deck
- * those of its walls.
+ * those of its walls; and where walls that stand already meet, on their inside too.
  */
 final class ReferenceCorners {
   /** Corners as near to each other as this are one. */
@@ -30,13 +30,14 @@ final class ReferenceCorners {
     this.site = site;
   }
 
-  static List<Reference> of(Site site) {
+  static List<Reference> of(Site site, TapeSight sight) {
     ReferenceCorners corners = new ReferenceCorners(site);
     if (site.decks().isEmpty()) {
       site.walls().forEach(corners::wall);
     } else {
       site.decks().forEach(corners::deck);
     }
+    sight.standing().forEach(corners::inside);
     return List.copyOf(corners.found);
   }
 
@@ -72,25 +73,43 @@ final class ReferenceCorners {
   private void wall(Wall wall) {
     for (Point end : List.of(wall.start(), wall.end())) {
       Point face = end.minus(wall.inward().times(wall.thicknessM() / 2));
-      Optional<Wall> other =
-          site.walls().stream()
-              .filter(w -> bend(w.along(), wall.along()) >= LEAST_BEND)
-              .filter(w -> Math.min(w.start().distanceTo(end), w.end().distanceTo(end)) < SAME_M)
-              .findFirst();
+      Optional<Wall> other = meeting(wall, end);
       String start = end.equals(wall.start()) ? "left" : "right";
       String free = "outer face of " + wall.id() + ", " + start + " end seen from outside";
       add(
-          other.map(w -> crossing(wall, w)).orElse(face),
+          other.map(w -> crossing(wall, w, -1)).orElse(face),
           other
               .map(w -> "outer corner where " + wall.id() + " and " + w.id() + " meet")
               .orElse(free));
     }
   }
 
-  /** Where the outer faces of two walls meet. */
-  private static Point crossing(Wall a, Wall b) {
-    Point fromA = a.start().minus(a.inward().times(a.thicknessM() / 2));
-    Point fromB = b.start().minus(b.inward().times(b.thicknessM() / 2));
+  /** Where the inner face of a standing wall meets the next wall's: its outside hides the inside. */
+  private void inside(Wall wall) {
+    meeting(wall, wall.end())
+        .ifPresent(
+            w ->
+                add(
+                    crossing(wall, w, 1),
+                    "inner corner where " + wall.id() + " and " + w.id() + " meet"));
+  }
+
+  /** The wall that goes on round a corner from the end of another. */
+  private Optional<Wall> meeting(Wall wall, Point end) {
+    return site.walls().stream()
+        .filter(w -> bend(w.along(), wall.along()) >= LEAST_BEND)
+        .filter(w -> Math.min(w.start().distanceTo(end), w.end().distanceTo(end)) < SAME_M)
+        .findFirst();
+  }
+
+  /**
+   * Where faces of two walls meet.
+   *
+   * @param side 1 for the inner faces, -1 for the outer ones
+   */
+  private static Point crossing(Wall a, Wall b, int side) {
+    Point fromA = a.start().plus(a.inward().times(side * a.thicknessM() / 2));
+    Point fromB = b.start().plus(b.inward().times(side * b.thicknessM() / 2));
     double along = fromB.minus(fromA).cross(b.along()) / a.along().cross(b.along());
     return fromA.plus(a.along().times(along));
   }

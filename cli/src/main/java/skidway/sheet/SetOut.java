@@ -22,12 +22,14 @@ record SetOut(List<Reference> references, List<SpotMarks> spots) {
         Stream.concat(stacks.stream(), waiting.stream())
             .flatMap(spot -> SpotMarks.corners(spot).stream())
             .toList();
-    List<Reference> from = Stakes.added(task, ReferenceCorners.of(task.site()), wanted);
+    TapeSight sight = TapeSight.of(task);
+    List<Reference> corners = ReferenceCorners.of(task.site(), sight);
+    List<Reference> from = Stakes.added(task, corners, wanted, sight);
     return new SetOut(
         from,
         Stream.concat(
-                stacks.stream().map(s -> SpotMarks.of(s, false, from)),
-                waiting.stream().map(s -> SpotMarks.of(s, true, from)))
+                stacks.stream().map(s -> SpotMarks.of(s, false, from, sight)),
+                waiting.stream().map(s -> SpotMarks.of(s, true, from, sight)))
             .toList());
   }
 }

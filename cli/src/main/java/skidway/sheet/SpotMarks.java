@@ -14,10 +14,9 @@ import skidway.site.Spot;
  * @param fixes where two tapes meet; empty for a corner that none find well
  */
 record SpotMarks(Spot spot, boolean waiting, List<Optional<TapeFix>> fixes) {
-  static SpotMarks of(Spot spot, boolean waiting, List<Reference> references) {
-    List<Optional<TapeFix>> fixes =
-        corners(spot).stream().map(corner -> TapeFix.best(corner, references)).toList();
-    return new SpotMarks(spot, waiting, fixes);
+  static SpotMarks of(
+      Spot spot, boolean waiting, List<Reference> references, TapeSight sight) {
+    return new SpotMarks(spot, waiting, TapeFix.best(corners(spot), references, sight));
   }
 
   static List<Point> corners(Spot spot) {

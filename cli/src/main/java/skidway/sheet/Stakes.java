@@ -22,16 +22,19 @@ final class Stakes {
   private static final int MOST_STEPS = 8;
 
   private final Task task;
+  private final TapeSight sight;
   private final List<Reference> references;
 
-  private Stakes(Task task, List<Reference> corners) {
+  private Stakes(Task task, List<Reference> corners, TapeSight sight) {
     this.task = task;
+    this.sight = sight;
     this.references = new ArrayList<>(corners);
   }
 
   /** The references and as many stakes as help, the most helpful first. */
-  static List<Reference> added(Task task, List<Reference> corners, List<Point> wanted) {
-    Stakes stakes = new Stakes(task, corners);
+  static List<Reference> added(
+      Task task, List<Reference> corners, List<Point> wanted, TapeSight sight) {
+    Stakes stakes = new Stakes(task, corners, sight);
     List<Reference> candidates = stakes.candidates();
     List<Point> open = stakes.open(wanted);
     while (!open.isEmpty()) {
@@ -53,12 +56,12 @@ final class Stakes {
   }
 
   private List<Point> open(List<Point> wanted) {
-    return wanted.stream().filter(p -> TapeFix.best(p, references).isEmpty()).toList();
+    return wanted.stream().filter(p -> TapeFix.best(p, references, sight).isEmpty()).toList();
   }
 
   private long helps(Reference stake, List<Point> open) {
     List<Reference> with = Stream.concat(references.stream(), Stream.of(stake)).toList();
-    return open.stream().filter(p -> TapeFix.best(p, with).isPresent()).count();
+    return open.stream().filter(p -> TapeFix.best(p, with, sight).isPresent()).count();
   }
 
   /** The farthest first: of those that help as much, the last and nearest is taken. */

@@ -23,19 +23,34 @@ record TapeFix(Point corner, Reference first, Reference second) {
   private static final double DEG_PER_METRE = 2;
 
   /** The best two references for a corner, unless all would cut badly. */
-  static Optional<TapeFix> best(Point corner, List<Reference> references) {
-    return all(corner, references)
-        .filter(TapeFix::good)
+  static Optional<TapeFix> best(Point corner, List<Reference> references, TapeSight sight) {
+    return pairs(references)
+        .map(pair -> leftOf(corner, pair[0], pair[1]))
+        .filter(fix -> fix.good() && fix.inSight(sight))
         .min(Comparator.comparingDouble(TapeFix::cost));
   }
 
-  private static Stream<TapeFix> all(Point corner, List<Reference> references) {
+  /**
+   * The corners of one spot: all from the same two references if any two serve, so that the tapes
+   * stay hooked, else each from its own.
+   */
+  static List<Optional<TapeFix>> best(
+      List<Point> corners, List<Reference> references, TapeSight sight) {
+    return pairs(references)
+        .map(pair -> corners.stream().map(c -> leftOf(c, pair[0], pair[1])).toList())
+        .filter(fixes -> fixes.stream().allMatch(fix -> fix.good() && fix.inSight(sight)))
+        .min(Comparator.comparingDouble(fixes -> fixes.stream().mapToDouble(TapeFix::cost).sum()))
+        .map(fixes -> fixes.stream().map(Optional::of).toList())
+        .orElseGet(() -> corners.stream().map(c -> best(c, references, sight)).toList());
+  }
+
+  private static Stream<Reference[]> pairs(List<Reference> references) {
     return IntStream.range(0, references.size())
         .boxed()
         .flatMap(
             i ->
                 IntStream.range(0, i)
-                    .mapToObj(j -> leftOf(corner, references.get(j), references.get(i))));
+                    .mapToObj(j -> new Reference[] {references.get(j), references.get(i)}));
   }
 
   private static TapeFix leftOf(Point corner, Reference a, Reference b) {
@@ -45,6 +60,10 @@ record TapeFix(Point corner, Reference first, Reference second) {
 
   boolean good() {
     return angleDeg() >= LEAST_DEG && angleDeg() <= 180 - LEAST_DEG && leftM() >= LEAST_OFF_LINE_M;
+  }
+
+  private boolean inSight(TapeSight sight) {
+    return sight.isClear(first.at(), corner) && sight.isClear(second.at(), corner);
   }
 
   double firstM() {

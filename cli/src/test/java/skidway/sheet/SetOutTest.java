@@ -2,10 +2,12 @@ package skidway.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.geom.Line2D;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TreeMap;
@@ -42,6 +44,10 @@ import skidway.units.UnitSystem;
 /** Pulls the tapes again by what the sheet says, and looks where they meet. */
 class SetOutTest {
   private static final double INCH_M = 0.0254;
+
+  /** No wall stands yet. */
+  private static final TapeSight OPEN = new TapeSight(List.of());
+
   private static final Pattern SIDE = Pattern.compile("left of (\\w+) to (\\w+)(,.*)?");
   private static final RunningHead HEAD = new RunningHead("test", 1, "");
 
@@ -183,7 +189,7 @@ class SetOutTest {
     Plan plan =
         PlanBuilder.aPlan().stack(SiteBuilder.spot("far", "yard", 37, 2, 3, 0.6)).build(task);
     Point corner = SpotMarks.corners(plan.stacks().get(0).spot()).get(0);
-    assertThat(TapeFix.best(corner, ReferenceCorners.of(site))).isEmpty();
+    assertThat(TapeFix.best(corner, ReferenceCorners.of(site, OPEN), OPEN)).isEmpty();
     List<List<String>> stakes = rows(sheet(task, plan), "stake");
     assertThat(stakes).isNotEmpty();
     assertThat(stakes.get(0).get(1))
@@ -214,16 +220,16 @@ class SetOutTest {
   @Test
   void withoutADeckTheOuterCornersOfWallsAreTapedFrom() {
     Site site = SiteBuilder.aSite().build();
-    List<Reference> corners = ReferenceCorners.of(withoutDecks(site, site.walls()));
+    List<Reference> corners = ReferenceCorners.of(withoutDecks(site, site.walls()), OPEN);
     assertThat(corners).hasSize(4);
     assertThat(corners.get(0).at().distanceTo(new Point(9.9, 15.9))).isLessThan(1e-9);
     assertThat(corners.get(2).at().distanceTo(new Point(20.1, 24.1))).isLessThan(1e-9);
     assertThat(corners.get(0).where()).isEqualTo("outer corner where W1 and W4 meet");
     Wall alone = SiteBuilder.wall("W9", 10, 10, 16, 10, Starter.FULL);
-    assertThat(ReferenceCorners.of(withoutDecks(site, List.of(alone))))
+    assertThat(ReferenceCorners.of(withoutDecks(site, List.of(alone)), OPEN))
         .extracting(Reference::at)
         .containsExactly(new Point(10, 9.9), new Point(16, 9.9));
-    assertThat(ReferenceCorners.of(withoutDecks(site, List.of()))).isEmpty();
+    assertThat(ReferenceCorners.of(withoutDecks(site, List.of()), OPEN)).isEmpty();
   }
 
   @Test
@@ -243,6 +249,57 @@ class SetOutTest {
       Point middle = corners.get(0).plus(corners.get(1)).times(0.5);
       assertThat(middle.distanceTo(spot.towardsOpenSide().times(0.5))).isLessThan(1e-9);
     }
+  }
+
+  @Test
+  void theCornersOfASpotAreTapedFromTheSameTwoLettersWhereTwoServeThemAll() throws Exception {
+    Task task = task(SiteBuilder.aSite().build(), UnitSystem.METRIC);
+    Plan plan =
+        PlanBuilder.aPlan().stack(SiteBuilder.spot("Y", "yard", 15, 11, 3, 0.6)).build(task);
+    assertThat(rows(sheet(task, plan), "spot-corner"))
+        .extracting(row -> row.get(1).split(" ", 2)[0] + row.get(2).split(" ", 2)[0])
+        .containsExactly("BA", "BA", "BA", "BA");
+    for (Optional<TapeFix> fix : SetOut.of(task, plan).spots().get(0).fixes()) {
+      assertThat(fix).hasValueSatisfying(f -> assertThat(f.good()).isTrue());
+    }
+  }
+
+  @Test
+  void noTapeIsPulledThroughAWallThatStands() throws Exception {
+    Site site = SiteBuilder.aSite().builtWalls(2).build();
+    Task task = task(site, UnitSystem.METRIC);
+    Plan plan =
+        PlanBuilder.aPlan()
+            .stack(SiteBuilder.spot("D", "deck", 15, 20, 2, 0.6))
+            .stack(SiteBuilder.spot("Y", "yard", 15, 11, 2, 0.6))
+            .build(task);
+    SetOut setOut = SetOut.of(task, plan);
+    List<TapeFix> fixes =
+        setOut.spots().stream().flatMap(s -> s.fixes().stream()).flatMap(Optional::stream).toList();
+    assertThat(fixes).hasSize(8);
+    for (TapeFix fix : fixes) {
+      for (Reference from : List.of(fix.first(), fix.second())) {
+        for (Wall wall : site.walls()) {
+          assertThat(
+                  Line2D.linesIntersect(
+                      from.at().x(), from.at().y(), fix.corner().x(), fix.corner().y(),
+                      wall.start().x(), wall.start().y(), wall.end().x(), wall.end().y()))
+              .as("%s through %s", fix, wall.id())
+              .isFalse();
+        }
+      }
+    }
+    assertThat(rows(sheet(task, plan), "fixed"))
+        .extracting(row -> row.get(1))
+        .contains("inner corner where W1 and W2 meet", "corner of deck where W1 and W4 meet");
+    everyCornerIsFoundAgain(task, plan);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.45})
+  void overALowWallTapesArePulled(double builtM) {
+    Site site = SiteBuilder.aSite().builtWalls(builtM).build();
+    assertThat(TapeSight.of(task(site, UnitSystem.METRIC)).standing()).isEmpty();
   }
 
   @Test
