@@ -71,10 +71,21 @@ public final class Main {
             .setOut(screen.results())
             .setErr(screen.talk())
             .setExecutionExceptionHandler((e, command, parsed) -> explain(screen, e));
-    int code = args.length == 0 ? usage(line, screen) : line.execute(args);
+    int code = args.length == 0 ? usage(line, screen) : executed(line, screen, args);
     screen.results().flush();
     screen.talk().flush();
     return code;
+  }
+
+  private static int executed(CommandLine line, Screen screen, String... args) {
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError e) {
+      long mostMb = Runtime.getRuntime().maxMemory() >> 20;
+      screen.say("The job needs more memory than the %d MB Java may take here.", mostMb);
+      screen.say("Way out: java -Xmx2g -jar skidway.jar ..., or print less at once, see --only.");
+      return ExitCode.BAD_INPUT;
+    }
   }
 
   private static int usage(CommandLine line, Screen screen) {

@@ -1,22 +1,31 @@
 package skidway.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 import skidway.job.OutFiles;
 import skidway.paper.Foot;
 import skidway.paper.Press;
 import skidway.paper.Pressed;
 
-/** Writes pages as PDFs too, unless they are not wanted, and says which letters no font has. */
+/**
+ * Writes pages as PDFs too, unless they are not wanted, and says which letters no font has. Several
+ * are pressed at once; they are told of in the order in which they were begun.
+ */
 final class PdfPrinter {
   private final Screen screen;
   private final Path folder;
   private final Optional<Press> press;
   private final int copies;
-  private final Set<String> told = new LinkedHashSet<>();
+  private final List<Pressing> begun = new ArrayList<>();
+
+  private record Pressing(String what, String name, FutureTask<Pressed> pdf) {}
 
   /**
    * @param folder the job's
@@ -29,24 +38,51 @@ final class PdfPrinter {
   }
 
   /**
-   * Writes one.
+   * Begins one.
    *
    * @param what it holds, to begin a line with
    * @param name of the file
    */
-  void write(String what, String name, Supplier<String> html, Foot foot) {
-    if (press.isEmpty()) {
-      return;
-    }
-    Pressed pdf = press.get().press(html.get(), foot, copies);
-    Path file = OutFiles.write(folder, name, pdf.bytes());
-    String pages = pdf.pages() == 1 ? "1 page" : pdf.pages() + " pages";
-    String many = copies == 1 ? "" : " in " + copies + " copies";
-    screen.result("%s, PDF of %s%s: %s", what, pages, many, file);
-    for (String remark : pdf.remarks()) {
-      if (told.add(remark)) {
-        screen.say("%s; print the HTML from a browser instead, or give --font FILE.", remark);
+  void begin(String what, String name, Supplier<String> html, Foot foot) {
+    press.ifPresent(
+        p -> {
+          FutureTask<Pressed> pdf = new FutureTask<>(() -> p.press(html.get(), foot, copies));
+          Thread thread = new Thread(pdf, name);
+          thread.setDaemon(true);
+          thread.start();
+          begun.add(new Pressing(what, name, pdf));
+        });
+  }
+
+  /** Writes all that were begun. */
+  void finish() {
+    Set<String> told = new LinkedHashSet<>();
+    for (Pressing pressing : begun) {
+      Pressed pdf = done(pressing.pdf());
+      Path file = OutFiles.write(folder, pressing.name(), pdf.bytes());
+      String pages = pdf.pages() == 1 ? "1 page" : pdf.pages() + " pages";
+      String many = copies == 1 ? "" : " in " + copies + " copies";
+      screen.result("%s, PDF of %s%s: %s", pressing.what(), pages, many, file);
+      for (String remark : pdf.remarks()) {
+        if (told.add(remark)) {
+          screen.say("%s; print the HTML from a browser instead, or give --font FILE.", remark);
+        }
       }
+    }
+    begun.clear();
+  }
+
+  private static Pressed done(FutureTask<Pressed> pdf) {
+    try {
+      return pdf.get();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw e.getCause() instanceof RuntimeException fault ? fault : new IllegalStateException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("Interrupted while a PDF was written.", e);
     }
   }
 }

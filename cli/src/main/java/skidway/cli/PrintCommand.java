@@ -79,6 +79,7 @@ final class PrintCommand implements Callable<Integer> {
     List<String> broken = Packet.brokenRules(audit);
     if (options.onlyChanged()) {
       tags.writeChanged(broken);
+      pdf.finish();
       return code(screen, broken, audit);
     }
     String stem = chosen.file().getFileName().toString().replaceFirst("\\.json$", "");
@@ -94,7 +95,7 @@ final class PrintCommand implements Callable<Integer> {
       screen.result(
           "%s: %s", only.words(), OutFiles.write(out, name + ".html", packet.forBrowser()));
       Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
-      pdf.write("The same", name + ".pdf", packet::forPdf, foot);
+      pdf.begin("Pages", name + ".pdf", packet::forPdf, foot);
     }
     if (parts.contains(Part.PULL)) {
       String pulls = PullCsv.text(task, plan, fingerprint);
@@ -103,6 +104,7 @@ final class PrintCommand implements Callable<Integer> {
     if (parts.contains(Part.TAGS)) {
       tags.writeAll(broken);
     }
+    pdf.finish();
     return code(screen, broken, audit);
   }
 

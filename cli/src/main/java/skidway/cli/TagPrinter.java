@@ -39,7 +39,7 @@ final class TagPrinter {
     Task task = chosen.job().task();
     StyledPage page = TagPage.of(task, chosen.plan(), fingerprint(), broken, format);
     screen.result("Tags: %s", write("tags.html", page.forBrowser()));
-    pdf.write("The tags", "tags.pdf", page::forPdf, foot());
+    pdf.begin("Tags", "tags.pdf", page::forPdf, foot());
     sayHalved();
   }
 
@@ -78,7 +78,7 @@ final class TagPrinter {
           change.now().map(t -> t.place().words()).orElse("no longer delivered"));
     }
     screen.result("Changed tags: %s", write("tags-changed.html", page.forBrowser()));
-    pdf.write("The same", "tags-changed.pdf", page::forPdf, foot());
+    pdf.begin("Tags", "tags-changed.pdf", page::forPdf, foot());
     sayHalved();
   }
 

@@ -1,5 +1,7 @@
 package skidway.paper;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -21,14 +23,22 @@ final class PdfPage {
     Element head = (Element) page.getElementsByTagName("head").item(0);
     head.appendChild(style);
     head.appendChild(about);
-    NodeList drawings = page.getElementsByTagName("svg");
-    for (int i = 0; i < drawings.getLength(); i++) {
-      Element drawing = (Element) drawings.item(i);
+    for (Element drawing : drawings(page)) {
       drawing.setAttribute("alt", words(drawing));
       // The page layer would read it as whole numbers.
       drawing.setAttribute(SvgSize.VIEW, drawing.getAttribute("viewBox"));
       drawing.removeAttribute("viewBox");
     }
+  }
+
+  /** All at once: a list that follows the page is gone through again after each change. */
+  private static List<Element> drawings(Document page) {
+    NodeList found = page.getElementsByTagName("svg");
+    List<Element> drawings = new ArrayList<>();
+    for (int i = 0; i < found.getLength(); i++) {
+      drawings.add((Element) found.item(i));
+    }
+    return drawings;
   }
 
   /** What a drawing is, for those who do not see it: its own words, else the letters in it. */

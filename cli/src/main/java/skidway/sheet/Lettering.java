@@ -66,11 +66,14 @@ final class Lettering {
   static List<String> cut(String text, double sizeMm, boolean bold, double mostMm) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
+    double mostEms = mostMm / (sizeMm * (bold ? BOLD : 1));
+    double ems = 0;
     for (int c : shortened(text, MOST_CUT).codePoints().toArray()) {
-      String longer = line + Character.toString(c);
-      if (!line.isEmpty() && widthMm(longer, sizeMm, bold) > mostMm) {
+      ems += ems(c);
+      if (!line.isEmpty() && ems > mostEms) {
         lines.add(line.toString());
         line.setLength(0);
+        ems = ems(c);
       }
       line.appendCodePoint(c);
     }
