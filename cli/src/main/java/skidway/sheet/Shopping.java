@@ -1,6 +1,7 @@
 package skidway.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,20 +11,43 @@ import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.Task;
 import skidway.rules.Setting;
+import skidway.site.Footprint;
+import skidway.timber.Bundle;
 import skidway.units.Figures;
 
 /**
  * What to have on site before the first truck: bearers cut to length, rails for racks, supports for
- * high stacks. Bearers are told apart by their length as it is written.
+ * high stacks, covers. Bearers are told apart by their length as it is written.
  *
  * @param section of bearers and rails, as assumed
  * @param bearers longest first
  * @param rails two under each rack, longest first
+ * @param racks codes of the racks
+ * @param covers one over each stack, by what is written of their size
+ * @param damp bundles with timbers that still dry
  * @param wedgeHeight above which a stack needs cross supports or wedges
  * @param braced codes of the stacks that are higher
  */
 public record Shopping(
-    String section, List<Cut> bearers, List<Cut> rails, String wedgeHeight, List<String> braced) {
+    String section,
+    List<Cut> bearers,
+    List<Cut> rails,
+    List<String> racks,
+    Map<String, List<String>> covers,
+    List<String> damp,
+    String wedgeHeight,
+    List<String> braced) {
+  /**
+   * Above this, timber is piled on stickers so that it dries (percent; TM 38-400, Joint Storage
+   * Manual, ch. 5).
+   */
+  private static final double SEASONED_PCT = 19;
+
+  /** Two that its pieces stand on, two that they lean against. */
+  static final int RAILS_OF_A_RACK = 4;
+
+  /** Of each rack: one at each end of both rails that its pieces lean against. */
+  static final int TIES_OF_A_RACK = 4;
 
   /**
    * Timbers of one length.
@@ -46,6 +70,9 @@ public record Shopping(
   public Shopping {
     bearers = List.copyOf(bearers);
     rails = List.copyOf(rails);
+    racks = List.copyOf(racks);
+    covers = Collections.unmodifiableMap(new LinkedHashMap<>(covers));
+    damp = List.copyOf(damp);
     braced = List.copyOf(braced);
   }
 
@@ -62,7 +89,7 @@ public record Shopping(
     stacks.stream()
         .filter(StackView::rack)
         .sorted(Comparator.comparingDouble(s -> -s.spot().footprint().lengthM()))
-        .map(s -> new Cut(figures.length(s.spot().footprint().lengthM()), 2, 0, 0))
+        .map(s -> new Cut(figures.length(s.spot().footprint().lengthM()), RAILS_OF_A_RACK, 0, 0))
         .forEach(cut -> rails.merge(cut.length(), cut, Cut::plus));
     double wedgeM = task.settings().get(Setting.WEDGE_HEIGHT);
     return new Shopping(
@@ -72,11 +99,41 @@ public record Shopping(
             + " high",
         List.copyOf(bearers.values()),
         List.copyOf(rails.values()),
+        stacks.stream().filter(StackView::rack).map(stack -> stack.spot().id()).toList(),
+        covers(task, stacks),
+        damp(task),
         figures.length(wedgeM),
         stacks.stream()
             .filter(stack -> stack.heightM(task.settings()) > wedgeM + 1e-9)
             .map(stack -> stack.spot().id())
             .toList());
+  }
+
+  /** Over the top of each stack and a little beyond it, so that air gets to its sides. */
+  private static Map<String, List<String>> covers(Task task, List<StackView> stacks) {
+    double endsM = task.settings().get(Setting.COVER_ENDS);
+    double sidesM = task.settings().get(Setting.COVER_SIDES);
+    Map<String, List<String>> covers = new LinkedHashMap<>();
+    stacks.stream()
+        .filter(stack -> !stack.rack())
+        .sorted(Comparator.comparingDouble(s -> -s.spot().footprint().areaM2()))
+        .forEach(
+            stack -> {
+              Footprint area = stack.spot().footprint();
+              String size =
+                  task.figures().length(area.lengthM() + 2 * endsM)
+                      + " by "
+                      + task.figures().length(area.widthM() + 2 * sidesM);
+              covers.computeIfAbsent(size, s -> new ArrayList<>()).add(stack.spot().id());
+            });
+    return covers;
+  }
+
+  private static List<String> damp(Task task) {
+    return task.delivery().bundles().stream()
+        .filter(b -> b.pieces().stream().anyMatch(p -> p.moisture().highPct() > SEASONED_PCT))
+        .map(Bundle::id)
+        .toList();
   }
 
   private static Cut cut(Step step, Figures figures) {
@@ -96,8 +153,11 @@ public record Shopping(
             ? "bearers: the plan does not say"
             : "bearers, " + section + " (assumed): " + counts(bearers));
     if (!rails.isEmpty()) {
-      lines.add("rack rails, of the same timber, two under each rack: " + counts(rails));
+      lines.add(
+          "rack rails, of the same timber, two under each rack and two to lean against: "
+              + counts(rails));
     }
+    lines.addAll(others());
     if (!braced.isEmpty()) {
       lines.add(
           "cross supports or wedges, a set for each stack higher than "
@@ -106,6 +166,41 @@ public record Shopping(
               + String.join(", ", braced));
     }
     return lines;
+  }
+
+  /** What is not cut from bearer timber. */
+  List<String> others() {
+    List<String> others = new ArrayList<>();
+    if (!racks.isEmpty()) {
+      others.add(
+          "ties, one at each end of both rails that racked pieces lean against: "
+              + TIES_OF_A_RACK * racks.size()
+              + " for "
+              + IdRanges.words(racks));
+    }
+    if (!covers.isEmpty()) {
+      others.add("covers, one over each stack, its sides left open to the air: " + coverCounts());
+    }
+    if (!damp.isEmpty()) {
+      others.add(
+          "stickers, wherever timbers that still dry are piled anew, as long as the pile is wide,"
+              + " over its bearers: "
+              + IdRanges.words(damp));
+    }
+    return others;
+  }
+
+  private String coverCounts() {
+    return covers.entrySet().stream()
+        .map(
+            cover ->
+                cover.getValue().size()
+                    + " of "
+                    + cover.getKey()
+                    + " ("
+                    + IdRanges.words(cover.getValue())
+                    + ")")
+        .collect(Collectors.joining(", "));
   }
 
   private static String counts(List<Cut> cuts) {

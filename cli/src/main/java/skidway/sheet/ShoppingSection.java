@@ -23,8 +23,13 @@ final class ShoppingSection {
             "Between tiers",
             "Under waiting bundles");
     shopping.bearers().forEach(cut -> row(table, "bearers", cut));
-    shopping.rails().forEach(cut -> row(table, "rails under racks", cut));
+    shopping.rails().forEach(cut -> row(table, "rails of racks", cut));
     table.end();
+    if (!shopping.others().isEmpty()) {
+      page.open("ul");
+      shopping.others().forEach(words -> page.leaf("li", words));
+      page.close().line();
+    }
     assumed(shopping).forEach(words -> page.leaf("p", words));
     page.close().line();
   }
@@ -47,8 +52,9 @@ final class ShoppingSection {
     String timber =
         "Counted as sound timber, "
             + shopping.section()
-            + "; with other timber have the job planned again. Rails: two under each rack, as long as"
-            + " it. What waiting bundles lay on is free again when they are lifted on.";
+            + "; with other timber have the job planned again. Rails: two under each rack and two to"
+            + " lean against, as long as it; tie the rails before pieces stand at them. Fasten"
+            + " covers against wind. What waiting bundles lay on is free again when they are lifted on.";
     String supports =
         shopping.braced().isEmpty()
             ? "No stack is higher than " + shopping.wedgeHeight() + ", so none needs cross supports"

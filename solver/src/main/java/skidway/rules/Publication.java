@@ -9,6 +9,7 @@ public enum Publication {
   MURTAGH("Murtagh et al. 2020"),
   HSE_L23("UK Manual Handling Operations Regulations 1992, guidance L23"),
   QUEBEC("Quebec S-2.1, r. 4, as read; look up the edition in force"),
+  STORAGE_MANUAL("TM 38-400, Joint Storage Manual, April 1994"),
   IBC("IBC 2012 Table 1806.2, IRC R401.4.1"),
   /** Common practice, memory or assumption. */
   NONE("none");

@@ -384,7 +384,23 @@ public enum Setting {
       40,
       Flag.ASSUMPTION,
       "pieces a crew lays in a day of work, for reckoning dates; a crew that knows its own figure"
-          + " says it");
+          + " says it"),
+  COVER_ENDS(
+      "coverEnds",
+      Measure.LENGTH,
+      0.4572,
+      Weaker.NEITHER,
+      Flag.SEEN,
+      Publication.STORAGE_MANUAL,
+      "a roof over an open stack goes 12 to 18 in beyond its ends, ch. 5"),
+  COVER_SIDES(
+      "coverSides",
+      Measure.LENGTH,
+      0.1524,
+      Weaker.NEITHER,
+      Flag.SEEN,
+      Publication.STORAGE_MANUAL,
+      "a roof over an open stack goes some 6 in beyond its sides, ch. 5");
 
   private final String key;
   private final Measure measure;
