@@ -45,7 +45,7 @@ public final class TickSheet {
    */
   public static StyledPage of(Task task, Load load, boolean pieces, PaperSize paper) {
     String page = new TickSheet(task, load, pieces).page();
-    return new StyledPage(page, PageStyle.packet(paper, ""), PageStyle.packetInPdf(paper, ""));
+    return new StyledPage(page, PageStyle.tally(paper), PageStyle.tallyInPdf(paper));
   }
 
   /** The bundles of a load as they come off. */
@@ -67,8 +67,8 @@ public final class TickSheet {
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.leaf("title", heading);
     page.open("style").verbatim(StyledPage.STYLE).close().close().line().open("body").line();
-    page.open("header").open("div", "class", "job").leaf("h1", heading);
-    page.leaf("p", expected()).close().close().line();
+    page.open("header").open("div", "class", "job").leaf("h1", task.jobName());
+    page.leaf("p", "To be counted at the truck").close().close().line();
     page.open("main").line();
     page.open("section", "id", "count").leaf("h2", heading);
     page.leaf("p", expected());

@@ -74,7 +74,7 @@ final class EventsFileTest {
     assertThat(read()).isEmpty();
     assertThat(file).doesNotExist();
     add(ALL.subList(0, 4));
-    add(ALL.subList(4, 9));
+    add(ALL.subList(4, ALL.size()));
     assertThat(read()).isEqualTo(ALL);
     assertThat(EventsFile.read(job).entries()).allMatch(e -> e.plan().equals(PLAN));
     assertThat(EventsFile.read(job).remarks()).isEmpty();
@@ -188,9 +188,9 @@ final class EventsFileTest {
     Files.write(file, exchanged);
     assertThat(problems()).extracting(Problem::line).startsWith(4);
     List<String> twice = new ArrayList<>(lines);
-    twice.add(lines.get(8));
+    twice.add(lines.get(ALL.size() - 1));
     Files.write(file, twice);
-    assertThat(problems()).singleElement().matches(p -> p.line() == 10 && p.column() > 100);
+    assertThat(problems()).singleElement().matches(p -> p.line() == ALL.size() + 1 && p.column() > 100);
   }
 
   @Test
