@@ -64,6 +64,7 @@ public final class Main {
             .addSubcommand(new PrintCommand(screen))
             .addSubcommand(new ReadTagCommand(screen))
             .addSubcommand(new RecordCommand(screen, clock))
+            .addSubcommand(new ReceiveCommand(screen, clock))
             .addSubcommand(new StatusCommand(screen))
             .addSubcommand(new RulesCommand(screen))
             .addSubcommand(new DemoCommand(screen, stop))

@@ -2,7 +2,6 @@ package skidway.cli;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +9,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import skidway.job.EventLog;
@@ -41,9 +41,6 @@ import skidway.progress.Event;
       "  undo [NUMBER ...]"
     })
 final class RecordCommand implements Callable<Integer> {
-  /** Longer names make the list unreadable. */
-  private static final int LONGEST_NAME = 40;
-
   private final Screen screen;
   private final Clock clock;
 
@@ -53,19 +50,7 @@ final class RecordCommand implements Callable<Integer> {
   @Parameters(index = "1..*", arity = "0..*", paramLabel = "WORD", description = "what happened")
   private List<String> words = List.of();
 
-  @Option(
-      names = "--at",
-      paramLabel = "TIME",
-      description =
-          "when it happened, site time: 2031-05-12T08:00, or 08:00 today (default: now); may be"
-              + " before what was recorded last, not before what it builds on")
-  private @Nullable String at;
-
-  @Option(
-      names = "--by",
-      paramLabel = "NAME",
-      description = "who says so (default: the name of this computer's user)")
-  private @Nullable String by;
+  @Mixin private Witness witness = new Witness();
 
   @Option(
       names = "--until",
@@ -112,7 +97,7 @@ final class RecordCommand implements Callable<Integer> {
 
   private List<Event> next(ChosenPlan chosen, EventLog log, Sentence said) {
     Standing standing = Standing.of(screen, chosen, log);
-    Recorder recorder = new Recorder(standing, said, when(log), who());
+    Recorder recorder = new Recorder(standing, said, witness.when(log, clock), witness.who());
     List<Event> events = recorder.events();
     List<Contradiction> found = standing.progress().check(events);
     if (!found.isEmpty()) {
@@ -133,27 +118,5 @@ final class RecordCommand implements Callable<Integer> {
     }
     screen.results(EventTable.lines(standing.progress()));
     return StatusCommand.code(standing);
-  }
-
-  private LocalDateTime when(EventLog log) {
-    List<Event> events = log.events();
-    Optional<LocalDateTime> last = events.stream().map(Event::at).max(LocalDateTime::compareTo);
-    return SiteTime.happened(Optional.ofNullable(at), LocalDateTime.now(clock), last);
-  }
-
-  private String who() {
-    String name = Optional.ofNullable(by).orElseGet(() -> System.getProperty("user.name", ""));
-    String plain = name.strip();
-    boolean readable = plain.codePoints().noneMatch(Character::isISOControl);
-    if (plain.isEmpty() || plain.length() > LONGEST_NAME || !readable) {
-      throw new BadUsage(
-          "'"
-              + plain.replaceAll("\\p{Cntrl}", "?")
-              + "' is no name for a list; nothing was recorded. Way out: say who you are with --by,"
-              + " in 1 to "
-              + LONGEST_NAME
-              + " letters.");
-    }
-    return plain;
   }
 }

@@ -2,6 +2,7 @@ package skidway.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import skidway.plan.Plan;
 import skidway.progress.EventWords;
 import skidway.progress.Progress;
@@ -76,6 +77,12 @@ final class StatusText {
     if (!progress.damaged().isEmpty()) {
       lines.add("");
       lines.addAll(Wrap.sentence("Damaged: " + String.join(", ", progress.damaged()), 0, 2));
+    }
+    if (!progress.extras().isEmpty()) {
+      String extras =
+          progress.extras().stream().map(EventWords::of).collect(Collectors.joining("; "));
+      lines.add("");
+      lines.addAll(Wrap.sentence("On no list when it came: " + extras, 0, 2));
     }
     return lines;
   }

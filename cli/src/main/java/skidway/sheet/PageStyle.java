@@ -23,6 +23,15 @@ final class PageStyle {
     return read("packet-pdf.css") + pages(paper) + mapAndSigns(paper) + signs;
   }
 
+  /** Of a sheet that is filled in at the truck. */
+  static String tally(PaperSize paper) {
+    return packet(paper, "") + read("tally.css");
+  }
+
+  static String tallyInPdf(PaperSize paper) {
+    return packetInPdf(paper, "") + read("tally-pdf.css");
+  }
+
   private static String printedOn(PaperSize paper, String signs) {
     return pages(paper) + "@media print {\n" + mapAndSigns(paper) + signs + "}\n";
   }

@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  */
 record ColumnLook(List<Cell> cells, Set<String> walls, Predicate<String> wood) {
   /** Enough to know a column by. */
-  static final int ROWS_LOOKED_AT = 500;
+  static final int ROWS_LOOKED_AT = 300;
 
   /** Fewer rows numbered from 1 prove nothing. */
   private static final int FEWEST_NUMBERED = 8;

@@ -152,8 +152,7 @@ final class Columns {
           Arrays.stream(Meaning.values()).anyMatch(m -> HeaderWords.match(line, m) == 1);
       for (Meaning meaning : Meaning.values()) {
         double word = HeaderWords.match(line, meaning);
-        double fit = looks.get(i).fit(meaning);
-        double byWord = word * (0.3 + 0.7 * fit);
+        double byWord = word == 0 ? 0 : word * (0.3 + 0.7 * looks.get(i).fit(meaning));
         double alone = !named && looks.get(i).alone(meaning) > 0.9 ? ALONE : 0;
         double score = Math.max(byWord, alone);
         if (score >= LEAST_MATCH) {

@@ -95,7 +95,11 @@ final class MarkShapes {
     Set<String> courses = new HashSet<>();
     int fits = 0;
     int known = 0;
+    int read = 0;
     for (String mark : marks) {
+      if (read++ - fits > (1 - LEAST_SHARE) * marks.size() + 1) {
+        break; // too few fit already; most shapes end here
+      }
       Optional<MarkPattern.Parts> parts = pattern.apart(mark);
       if (parts.isPresent()) {
         fits++;

@@ -14,6 +14,7 @@ import java.util.Optional;
 final class PieceRows {
   private final ListTable table;
   private final Optional<MarkPattern> pattern;
+  private final String load;
   private final RowReader reader;
   private final Places places;
   private final Trouble trouble;
@@ -32,14 +33,19 @@ final class PieceRows {
       double widthM,
       double heightM) {}
 
+  /**
+   * @param load of all rows; empty if each row has its own
+   */
   PieceRows(
       ListTable table,
       Optional<MarkPattern> pattern,
+      String load,
       RowReader reader,
       Places places,
       Trouble trouble) {
     this.table = table;
     this.pattern = pattern;
+    this.load = load;
     this.reader = reader;
     this.places = places;
     this.trouble = trouble;
@@ -162,7 +168,7 @@ final class PieceRows {
     fields.put("moisture", reader.moisture(row));
     fields.put("bundle", reader.text(row, Meaning.BUNDLE));
     fields.put("layer", table.has(Meaning.LAYER) ? layer(row) : "");
-    fields.put("load", reader.text(row, Meaning.LOAD));
+    fields.put("load", load.isEmpty() ? reader.text(row, Meaning.LOAD) : load);
     fields.put("off_order", table.text(row, Meaning.OFF_ORDER));
     if (!table.text(row, Meaning.FROM_LEFT).isEmpty()) {
       reader.length(row, Meaning.FROM_LEFT).ifPresent(l -> fields.put("from_left", l.text()));

@@ -42,7 +42,9 @@ final class RowReader {
   private final Map<Meaning, Integer> filled = new EnumMap<>(Meaning.class);
   private final Map<String, Optional<LengthText>> lengths = new HashMap<>();
 
-  /** Lengths repeat; so many different ones are remembered. */
+  private final Map<String, Optional<SectionText>> sections = new HashMap<>();
+
+  /** Lengths and sections repeat; so many different ones are remembered. */
   private static final int MOST_REMEMBERED = 5000;
 
   RowReader(ListTable table, Trouble trouble, boolean moistureInShares) {
@@ -131,7 +133,13 @@ final class RowReader {
     if (plain.isEmpty()) {
       return Optional.empty();
     }
-    Optional<SectionText> section = SectionText.read(plain.get(), table.unit(Meaning.SECTION));
+    Optional<SectionText> section = sections.get(plain.get());
+    if (section == null) {
+      section = SectionText.read(plain.get(), table.unit(Meaning.SECTION));
+      if (sections.size() < MOST_REMEMBERED) {
+        sections.put(plain.get(), section);
+      }
+    }
     if (section.isEmpty()) {
       wrong(row, Meaning.SECTION, "width and height such as 150x200 or 6\" x 8\"", "correct it");
     }

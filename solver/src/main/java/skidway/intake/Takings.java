@@ -38,10 +38,8 @@ final class Takings {
     Places places = new Places();
     Set<String> loads = loads(load);
     takenByOthers(loads, places);
-    List<NewPiece> read =
-        new PieceRows(table, pattern, reader, places, trouble).read(reading.rows());
     List<NewPiece> loaded =
-        load.isEmpty() ? read : read.stream().map(p -> p.with("load", load)).toList();
+        new PieceRows(table, pattern, load, reader, places, trouble).read(reading.rows());
     List<NewPiece> weighed = new Weights(table, reader, notes, trouble).give(loaded);
     reader
         .filled()

@@ -1,9 +1,10 @@
 package skidway.intake;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -81,6 +82,6 @@ final class Weights {
   }
 
   private static String text(double kg) {
-    return String.format(Locale.ROOT, "%.2f kg", kg);
+    return BigDecimal.valueOf(kg).setScale(2, RoundingMode.HALF_UP).toPlainString() + " kg";
   }
 }

@@ -2,7 +2,6 @@ package skidway.job;
 
 import java.util.Collection;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Writes rows of separated values (RFC 4180). A text that a spreadsheet program would run as a
@@ -15,9 +14,16 @@ public final class CsvText {
 
   /** One row without its line end. */
   public static String row(Collection<String> cells, char separator) {
-    return cells.stream()
-        .map(c -> quoted(defused(c), separator))
-        .collect(Collectors.joining(String.valueOf(separator)));
+    StringBuilder row = new StringBuilder();
+    boolean first = true;
+    for (String cell : cells) {
+      if (!first) {
+        row.append(separator);
+      }
+      first = false;
+      row.append(quoted(defused(cell), separator));
+    }
+    return row.toString();
   }
 
   /**
@@ -31,8 +37,16 @@ public final class CsvText {
 
   private static String quoted(String cell, char separator) {
     boolean edge = !cell.equals(cell.strip());
-    boolean plain =
-        cell.chars().noneMatch(c -> c == separator || c == '"' || c == '\n' || c == '\r');
-    return plain && !edge ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    return plain(cell, separator) && !edge ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+  }
+
+  private static boolean plain(String cell, char separator) {
+    for (int i = 0; i < cell.length(); i++) {
+      char c = cell.charAt(i);
+      if (c == separator || c == '"' || c == '\n' || c == '\r') {
+        return false;
+      }
+    }
+    return true;
   }
 }

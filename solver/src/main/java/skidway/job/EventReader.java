@@ -14,7 +14,8 @@ final class EventReader {
   private static final int MOST_MARKS = 200_000;
   private static final List<String> KINDS =
       List.of(
-          "arrived", "placed", "moved", "missing", "damaged", "found", "late", "pulled", "undo");
+          "arrived", "placed", "moved", "missing", "damaged", "extra", "found", "late", "pulled",
+          "undo");
 
   private final Fields f;
   private final int seq;
@@ -44,8 +45,9 @@ final class EventReader {
   private Supplier<Event> event(String kind, LocalDateTime at, String by) {
     return switch (kind) {
       case "arrived" -> of(f.reference("load"), id -> new Event.Arrived(seq, at, by, id));
-      case "missing" -> of(f.reference("id"), id -> new Event.Missing(seq, at, by, id));
-      case "damaged" -> of(f.reference("id"), id -> new Event.Damaged(seq, at, by, id));
+      case "missing" -> of(noted(), n -> new Event.Missing(seq, at, by, n.id(), n.note()));
+      case "damaged" -> of(noted(), n -> new Event.Damaged(seq, at, by, n.id(), n.note()));
+      case "extra" -> extra(f.reference("load"), noted(), at, by);
       case "found" -> of(f.reference("id"), id -> new Event.Found(seq, at, by, id));
       case "late" -> late(f.reference("load"), time("until"), at, by);
       case "pulled" -> pulled(Plain.lineOrNothing(f, "through"), marks(), at, by);
@@ -56,6 +58,16 @@ final class EventReader {
 
   private static <T> Supplier<Event> of(T value, Function<T, Event> event) {
     return () -> event.apply(value);
+  }
+
+  private record Noted(String id, String note) {}
+
+  private Noted noted() {
+    return new Noted(f.reference("id"), Plain.lineOrNothing(f, "note"));
+  }
+
+  private Supplier<Event> extra(String load, Noted noted, LocalDateTime at, String by) {
+    return () -> new Event.Extra(seq, at, by, load, noted.id(), noted.note());
   }
 
   private Supplier<Event> late(String load, LocalDateTime until, LocalDateTime at, String by) {

@@ -51,12 +51,22 @@ final class EventText implements Event.Cases<EventText.Fill> {
 
   @Override
   public Fill missing(Event.Missing event) {
-    return kind("missing", "id", event.id());
+    return noted(kind("missing", "id", event.id()), event.note());
   }
 
   @Override
   public Fill damaged(Event.Damaged event) {
-    return kind("damaged", "id", event.id());
+    return noted(kind("damaged", "id", event.id()), event.note());
+  }
+
+  @Override
+  public Fill extra(Event.Extra event) {
+    return noted(
+        json -> {
+          kind("extra", "load", event.loadId()).into(json);
+          json.writeStringField("id", event.id());
+        },
+        event.note());
   }
 
   @Override
@@ -89,6 +99,15 @@ final class EventText implements Event.Cases<EventText.Fill> {
     return json -> {
       json.writeStringField("kind", "undo");
       json.writeNumberField("undone", event.undone());
+    };
+  }
+
+  private static Fill noted(Fill fill, String note) {
+    return json -> {
+      fill.into(json);
+      if (!note.isEmpty()) {
+        json.writeStringField("note", note);
+      }
     };
   }
 

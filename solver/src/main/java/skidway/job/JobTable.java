@@ -103,7 +103,11 @@ public final class JobTable {
     rows.forEach(row -> all.add(resized(row, head.size())));
     List<String> names = head.stream().map(CsvHeader::plain).toList();
     for (Map<String, String> row : more) {
-      all.add(names.stream().map(name -> row.getOrDefault(name, "")).toList());
+      List<String> cells = new ArrayList<>(names.size());
+      for (String name : names) {
+        cells.add(row.getOrDefault(name, ""));
+      }
+      all.add(List.copyOf(cells));
     }
     return new JobTable(head, List.copyOf(all), separator);
   }

@@ -1,17 +1,19 @@
 package skidway.job;
 
 /** Decides what may be an id: it is painted on the ground, printed on tags and shouted. */
-final class Names {
-  static final String ALLOWED =
+public final class Names {
+  public static final String ALLOWED =
       "an id is a text of 1 to 40 printable characters, such as W1, B-07 or north yard";
 
   private Names() {}
 
-  static boolean isId(String text) {
+  /** Whether a text may be an id. */
+  public static boolean isId(String text) {
     return !text.isEmpty() && text.length() <= FileBounds.LONGEST_ID && printable(text);
   }
 
-  static boolean isLine(String text) {
+  /** Whether a text can stand on one line of a list. */
+  public static boolean isLine(String text) {
     return text.length() <= FileBounds.LONGEST_LINE && printable(text);
   }
 

@@ -54,8 +54,13 @@ public sealed interface Event {
    * Something is not there.
    *
    * @param id a bundle, or the mark of one piece; of a bundle and a piece of one name, the bundle
+   * @param note what the supplier should know, or an empty text
    */
-  record Missing(int seq, LocalDateTime at, String by, String id) implements Event {
+  record Missing(int seq, LocalDateTime at, String by, String id, String note) implements Event {
+    public Missing(int seq, LocalDateTime at, String by, String id) {
+      this(seq, at, by, id, "");
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.missing(this);
@@ -66,11 +71,31 @@ public sealed interface Event {
    * Something is there but must not be built in.
    *
    * @param id as in {@link Missing}
+   * @param note as in {@link Missing}
    */
-  record Damaged(int seq, LocalDateTime at, String by, String id) implements Event {
+  record Damaged(int seq, LocalDateTime at, String by, String id, String note) implements Event {
+    public Damaged(int seq, LocalDateTime at, String by, String id) {
+      this(seq, at, by, id, "");
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.damaged(this);
+    }
+  }
+
+  /**
+   * Something came that no list of the job has. It is nobody's bundle until a list names it, so
+   * nothing is planned with it.
+   *
+   * @param id what is written on it, or what people call it
+   * @param note what it is
+   */
+  record Extra(int seq, LocalDateTime at, String by, String loadId, String id, String note)
+      implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.extra(this);
     }
   }
 
@@ -136,6 +161,8 @@ public sealed interface Event {
     R missing(Missing event);
 
     R damaged(Damaged event);
+
+    R extra(Extra event);
 
     R found(Found event);
 

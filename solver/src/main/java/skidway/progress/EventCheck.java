@@ -72,6 +72,20 @@ final class EventCheck implements Event.Cases<List<Contradiction>> {
   }
 
   @Override
+  public List<Contradiction> extra(Event.Extra event) {
+    Objections no = new Objections(event);
+    String id = event.loadId();
+    if (!no.unknown("load", id, tally.roll.loads.keySet(), NAME_A_LOAD)) {
+      if (tally.arrived.containsKey(id)) {
+        no.before(Roll.known(tally.arrived, id), "Load " + id + " arrived");
+      } else {
+        no.add("Load " + id + " has not arrived", "record 'arrived " + id + "' first");
+      }
+    }
+    return no.all();
+  }
+
+  @Override
   public List<Contradiction> found(Event.Found event) {
     return new PieceCheck(tally).found(event);
   }

@@ -40,12 +40,21 @@ public final class EventWords implements Event.Cases<String> {
 
   @Override
   public String missing(Event.Missing event) {
-    return "missing " + event.id();
+    return "missing " + event.id() + noted(event.note());
   }
 
   @Override
   public String damaged(Event.Damaged event) {
-    return "damaged " + event.id();
+    return "damaged " + event.id() + noted(event.note());
+  }
+
+  @Override
+  public String extra(Event.Extra event) {
+    return "extra " + event.id() + " on " + event.loadId() + noted(event.note());
+  }
+
+  private static String noted(String note) {
+    return note.isEmpty() ? "" : " (" + note + ")";
   }
 
   @Override

@@ -174,6 +174,16 @@ public final class Progress {
     return Collections.unmodifiableSet(tally.damaged.keySet());
   }
 
+  /** What came beside the lists, in the order in which that was recorded. */
+  public List<Event.Extra> extras() {
+    return List.copyOf(tally.extras);
+  }
+
+  /** The event by which something of {@link #missing} or {@link #damaged} became so. */
+  public Optional<Event> said(String id) {
+    return Optional.ofNullable(tally.said.get(id));
+  }
+
   /** Marks of all pieces that nobody can count on: missing or damaged, alone or in their bundle. */
   public Set<String> withheld() {
     Set<String> marks = new LinkedHashSet<>(tally.roll.pieces.keySet());

@@ -22,6 +22,12 @@ final class Tally implements Event.Cases<Tally> {
   final Map<String, LocalDateTime> damaged = new LinkedHashMap<>();
   final Map<String, LocalDateTime> pulled = new LinkedHashMap<>();
 
+  /** What came beside the lists, in the order in which that was recorded. */
+  final List<Event.Extra> extras = new ArrayList<>();
+
+  /** What was said of each missing or damaged thing, last. */
+  final Map<String, Event> said = new HashMap<>();
+
   /** When each late load is expected now. */
   final Map<String, LocalDateTime> expected = new HashMap<>();
 
@@ -91,6 +97,7 @@ final class Tally implements Event.Cases<Tally> {
   @Override
   public Tally missing(Event.Missing event) {
     missing.put(event.id(), event.at());
+    said.put(event.id(), event);
     if (roll.bundles.containsKey(event.id())) {
       lift(event.id(), event.at());
     } else {
@@ -103,6 +110,7 @@ final class Tally implements Event.Cases<Tally> {
   @Override
   public Tally damaged(Event.Damaged event) {
     damaged.put(event.id(), event.at());
+    said.put(event.id(), event);
     if (!roll.bundles.containsKey(event.id())) {
       pulled.remove(event.id());
     }
@@ -110,7 +118,14 @@ final class Tally implements Event.Cases<Tally> {
   }
 
   @Override
+  public Tally extra(Event.Extra event) {
+    extras.add(event);
+    return this;
+  }
+
+  @Override
   public Tally found(Event.Found event) {
+    said.remove(event.id());
     missing.remove(event.id());
     damaged.remove(event.id());
     return this;

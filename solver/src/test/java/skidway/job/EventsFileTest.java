@@ -33,11 +33,12 @@ final class EventsFileTest {
           new Event.Placed(2, AT, "Ann", "B1", "north yard", 1),
           new Event.Moved(3, AT.plusMinutes(1), "Ann", "B1", "R\\1", 0),
           new Event.Missing(4, AT, "Ann", "B2"),
-          new Event.Damaged(5, AT, "Ann", "W1-C1-1"),
+          new Event.Damaged(5, AT, "Ann", "W1-C1-1", "split \"left\" end"),
           new Event.Found(6, AT, "Ann", "B2"),
           new Event.Late(7, AT, "Ann", "L2", AT.plusDays(3)),
           new Event.Pulled(8, AT, "Ann", "W1-C01", List.of("W1-C1-2", "W1-C1-3")),
-          new Event.Undo(9, AT, "Ann", 3));
+          new Event.Undo(9, AT, "Ann", 3),
+          new Event.Extra(10, AT, "Ann", "L1", "B 99", "=3 timbers"));
 
   @TempDir Path folder;
   private Job job;
@@ -73,7 +74,7 @@ final class EventsFileTest {
     assertThat(read()).isEmpty();
     assertThat(file).doesNotExist();
     add(ALL.subList(0, 4));
-    add(ALL.subList(4, 9));
+    add(ALL.subList(4, ALL.size()));
     assertThat(read()).isEqualTo(ALL);
     assertThat(EventsFile.read(job).entries()).allMatch(e -> e.plan().equals(PLAN));
     assertThat(EventsFile.read(job).remarks()).isEmpty();
@@ -187,9 +188,9 @@ final class EventsFileTest {
     Files.write(file, exchanged);
     assertThat(problems()).extracting(Problem::line).startsWith(4);
     List<String> twice = new ArrayList<>(lines);
-    twice.add(lines.get(8));
+    twice.add(lines.get(ALL.size() - 1));
     Files.write(file, twice);
-    assertThat(problems()).singleElement().matches(p -> p.line() == 10 && p.column() > 100);
+    assertThat(problems()).singleElement().matches(p -> p.line() == ALL.size() + 1 && p.column() > 100);
   }
 
   @Test
