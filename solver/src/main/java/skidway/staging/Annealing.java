@@ -21,7 +21,7 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
  */
 final class Annealing {
   /** Starting temperature as a share of the cost of an average bundle. */
-  private static final double WARMTH = 0.10;
+  private static final double WARMTH = 0.05;
 
   /** Told of every better plan. */
   interface Watcher {

@@ -132,6 +132,8 @@ final class Board {
   final double[] onEndM2;
 
   final double bearerM;
+  final double endOverhangM;
+  final double sideOverhangM;
   private final double stackHeightM;
   private final double[] heightCapM;
   private final PullOrder order;
@@ -173,6 +175,8 @@ final class Board {
     this.time = new CrewTime(task.settings());
     this.lifts = new Lifts(task);
     this.bearerM = task.settings().get(Setting.BEARER_HEIGHT);
+    this.endOverhangM = task.settings().get(Setting.END_OVERHANG);
+    this.sideOverhangM = task.settings().get(Setting.SIDE_OVERHANG);
     this.stackHeightM =
         Math.min(
             task.settings().get(Setting.STACK_HEIGHT),

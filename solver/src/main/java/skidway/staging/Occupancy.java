@@ -6,9 +6,9 @@ import java.util.stream.IntStream;
 import skidway.rules.Rule;
 
 /**
- * A plan in the making: who lies on which spot, what it costs, and how many rules it breaks.
- * Putting a bundle on a spot or taking it off prices one stack anew; everything else is kept up to
- * date by adding and subtracting.
+ * A plan in the making: who lies on which spot, what it costs, and how many rules it breaks. A
+ * stack is priced anew when somebody asks and its bundles have changed; everything else is kept up
+ * to date by adding and subtracting.
  */
 final class Occupancy {
   static final int NOWHERE = -1;
@@ -19,6 +19,13 @@ final class Occupancy {
   private final int[][] members;
   private final int[] count;
   private final StackCost[] stacks;
+  private final LastStacks last;
+
+  /** Spots whose stacks have changed since they were priced; the first {@link #changed} count. */
+  private final int[] changedSpots;
+
+  private final boolean[] isChanged;
+  private int changed;
 
   /** How many bundles are there, by moment and spot. */
   private final int[][] countAt;
@@ -48,6 +55,9 @@ final class Occupancy {
     members = new int[board.spotCount()][];
     count = new int[board.spotCount()];
     stacks = new StackCost[board.spotCount()];
+    last = new LastStacks(board.spotCount());
+    changedSpots = new int[board.spotCount()];
+    isChanged = new boolean[board.spotCount()];
     countAt = new int[board.moments][board.spotCount()];
     excludedBy = new int[board.moments][board.spotCount()];
     shared = new SharedLoads[board.moments];
@@ -59,6 +69,8 @@ final class Occupancy {
     Arrays.fill(spotOf, NOWHERE);
     Arrays.fill(count, 0);
     Arrays.fill(stacks, StackCost.EMPTY);
+    Arrays.fill(isChanged, false);
+    changed = 0;
     for (int moment = 0; moment < board.moments; moment++) {
       Arrays.fill(countAt[moment], 0);
       Arrays.fill(excludedBy[moment], 0);
@@ -91,7 +103,7 @@ final class Occupancy {
     spotOf[bundle] = spot;
     unplaced--;
     costMs += board.placeMs[bundle][spot];
-    reprice(spot);
+    change(spot);
   }
 
   /** Takes a bundle off its spot, if it has one. */
@@ -115,7 +127,23 @@ final class Occupancy {
         close(spot, moment);
       }
     }
-    reprice(spot);
+    change(spot);
+  }
+
+  private void change(int spot) {
+    if (!isChanged[spot]) {
+      isChanged[spot] = true;
+      changedSpots[changed++] = spot;
+    }
+  }
+
+  /** Prices what has changed. */
+  private void settle() {
+    while (changed > 0) {
+      int spot = changedSpots[--changed];
+      isChanged[spot] = false;
+      reprice(spot);
+    }
   }
 
   private int[] roomFor(int spot, int bundles) {
@@ -143,7 +171,7 @@ final class Occupancy {
 
   private void reprice(int spot) {
     StackCost before = stacks[spot];
-    StackCost after = price(spot);
+    StackCost after = known(spot);
     stacks[spot] = after;
     costMs += after.totalMs() - before.totalMs();
     illegalStacks += (after.legal() ? 0 : 1) - (before.legal() ? 0 : 1);
@@ -183,6 +211,7 @@ final class Occupancy {
 
   /** What a bundle carries when it carries most while nothing lies beneath it, kg; or 0. */
   double massOverLowestKg(int spot, int bundle) {
+    settle();
     double most = 0;
     for (int moment = 0; moment < board.moments; moment++) {
       if (board.isThere(bundle, moment) && lowest(spot, stacks[spot], moment) == bundle) {
@@ -202,6 +231,19 @@ final class Occupancy {
     return sum;
   }
 
+  private StackCost known(int spot) {
+    int k = count[spot];
+    if (k == 0) {
+      return StackCost.EMPTY;
+    }
+    StackCost cost = last.find(spot, members[spot], k);
+    if (cost == null) {
+      cost = price(spot);
+      last.put(spot, members[spot], k, cost);
+    }
+    return cost;
+  }
+
   private StackCost price(int spot) {
     int k = count[spot];
     for (int i = 0; i < k; i++) {
@@ -209,8 +251,8 @@ final class Occupancy {
         return StackCost.ILLEGAL;
       }
     }
-    if (!board.rack[spot] || k == 0) {
-      return k == 0 ? StackCost.EMPTY : evaluator.best(members[spot], k, spot);
+    if (!board.rack[spot]) {
+      return evaluator.best(members[spot], k, spot);
     }
     return rackHolds(spot, k) || staysInRack(spot, k) ? StackCost.EMPTY : StackCost.ILLEGAL;
   }
@@ -244,10 +286,12 @@ final class Occupancy {
 
   /** Whether nothing breaks a rule but what did from the start. */
   boolean legal() {
+    settle();
     return illegalStacks == 0 && brokenRules() <= tolerated;
   }
 
   int brokenRules() {
+    settle();
     int broken = illegalStacks + conflicts + shutPaths();
     for (SharedLoads loads : shared) {
       broken += loads.broken();
@@ -276,6 +320,7 @@ final class Occupancy {
 
   /** Cost of all placed bundles, person-milliseconds. */
   long costMs() {
+    settle();
     return costMs;
   }
 
@@ -301,6 +346,7 @@ final class Occupancy {
   }
 
   StackCost stack(int spot) {
+    settle();
     return stacks[spot];
   }
 
@@ -311,6 +357,7 @@ final class Occupancy {
 
   /** Whether stacks together exceed a limit they share. */
   boolean overloaded() {
+    settle();
     return Arrays.stream(shared).anyMatch(loads -> loads.broken() > 0);
   }
 
@@ -318,6 +365,7 @@ final class Occupancy {
    * Whether shared limits are kept at a moment while some bundles wait, each alone on its place.
    */
   boolean takesWaiting(List<Integer> bundles, List<Integer> places, int moment) {
+    settle();
     return shared[moment].takes(
         IntStream.range(0, bundles.size())
             .mapToObj(
@@ -329,6 +377,7 @@ final class Occupancy {
 
   /** The rule of the first shared limit that is exceeded. */
   Rule overloadedRule() {
+    settle();
     return Arrays.stream(shared)
         .filter(loads -> loads.broken() > 0)
         .findFirst()
@@ -371,7 +420,7 @@ final class Occupancy {
       put(b, board.home[b]);
     }
     for (int spot = 0; spot < count.length; spot++) {
-      while (!stacks[spot].legal() && highestLoose(spot) != NOWHERE) {
+      while (!stack(spot).legal() && highestLoose(spot) != NOWHERE) {
         take(highestLoose(spot));
       }
     }

@@ -35,10 +35,11 @@ final class Pile {
     this.whenItComes = new int[size];
     this.there = there(board);
     this.heightM = new double[1 << size];
+    for (int u = 0; u < size; u++) {
+      heightM[1 << u] = board.bundles.get(bundles[u]).heightM() + board.bearerM;
+    }
     for (int some = 1; some < heightM.length; some++) {
-      int first = Integer.numberOfTrailingZeros(some);
-      double oneM = board.bundles.get(bundles[first]).heightM() + board.bearerM;
-      heightM[some] = heightM[some & some - 1] + oneM;
+      heightM[some] = heightM[some & some - 1] + heightM[Integer.lowestOneBit(some)];
     }
   }
 

@@ -4,7 +4,8 @@ import java.util.Random;
 
 /**
  * Draws changes to a staging that a foreman might try: put a bundle elsewhere, swap two, move or
- * swap whole stacks, push one out to a third spot, clear what stands in a spot's way.
+ * swap whole stacks or their upper parts, push one out to a third spot, clear what stands in a
+ * spot's way.
  *
  * <p>Target spots come from the bundle's list of cheapest spots, its head much more often than its
  * tail.
@@ -28,8 +29,10 @@ final class Proposal {
     int kind = live.unplaced() == board.bundleCount() ? 0 : random.nextInt(100);
     if (kind < 40 || (live.spotOf(bundle) == Occupancy.NOWHERE && kind < 60)) {
       change.send(bundle, nearSpot(bundle));
-    } else if (kind < 55) {
+    } else if (kind < 50) {
       swap(bundle);
+    } else if (kind < 55) {
+      swapWhatComesLater(bundle);
     } else if (kind < 68) {
       moveStack(bundle);
     } else if (kind < 75) {
@@ -88,6 +91,24 @@ final class Proposal {
     if (spot != Occupancy.NOWHERE && spot != live.spotOf(bundle)) {
       change.send(anyMember(spot), live.spotOf(bundle));
       change.send(bundle, spot);
+    }
+  }
+
+  /** Two stacks trade what comes from this bundle on: their lower parts, roughly, stay. */
+  private void swapWhatComesLater(int bundle) {
+    int from = live.spotOf(bundle);
+    int to = nearUsedSpot(bundle);
+    if (from != Occupancy.NOWHERE && to != Occupancy.NOWHERE && from != to) {
+      sendFrom(bundle, from, to);
+      sendFrom(bundle, to, from);
+    }
+  }
+
+  private void sendFrom(int first, int from, int to) {
+    for (int i = 0; i < live.count(from); i++) {
+      if (live.member(from, i) >= first) {
+        change.send(live.member(from, i), to);
+      }
     }
   }
 

@@ -19,13 +19,26 @@ final class StackEvaluator {
   /** More bundles than a key has room for are never tried on one another. */
   private static final int MOST_IN_KEY = 12;
 
+  /** Odd, its bits without a pattern: the golden section of 2^64. */
+  private static final long STIR = 0x9E3779B97F4A7C15L;
+
   /** Orders remembered before all are forgotten; only memory depends on it. */
   private static final int MOST_KNOWN = 400_000;
 
   /**
    * @param home the spot where some of the bundles lay from the start, if it is this one
    */
-  private record Key(long first, long second, long third, int footing, int home) {}
+  private record Key(long first, long second, long third, int footing, int home) {
+    /** Bundle numbers are small and alike, so that they must be stirred well. */
+    @Override
+    public int hashCode() {
+      long stirred = (first * STIR ^ second) * STIR ^ third;
+      stirred ^= stirred >>> 31;
+      stirred = (stirred ^ stirred >>> 32) * STIR + footing;
+      stirred = (stirred ^ stirred >>> 29) * STIR + home;
+      return (int) (stirred ^ stirred >>> 32);
+    }
+  }
 
   private final Board board;
   private final Waits waits;

@@ -3,7 +3,6 @@ package skidway.staging;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import skidway.limits.Overhang;
-import skidway.rules.Setting;
 import skidway.timber.Bundle;
 
 /**
@@ -29,16 +28,98 @@ final class Stacking {
   private final Pile pile;
   private final Waits waits;
   private final Heed heed;
-  private final double endOverhangM;
-  private final double sideOverhangM;
+
+  /** For each bundle those that may not be beneath it while both are there, for want of support. */
+  private final int[] unsupportive;
+
+  /** For each bundle those that may not be beneath it while both are there, whatever they bear. */
+  private final int[] closed;
+
+  /** For each bundle those that come at a later moment. */
+  private final int[] later;
+
+  /** For each bundle those beneath which it must be set down first. */
+  private final int[] waitedFor;
+
+  /** For each set of bundles the first piece that is pulled from any of them. */
+  private final int[] firstPull;
+
+  /** For each bundle those that could not come on top any more once it is laid. */
+  private final int[] barred;
+
+  /** For each bundle what is too heavy for it, or for its bearers, to lie beneath. */
+  private final int[][] tooMuch;
 
   Stacking(Board board, Pile pile, Waits waits, Heed heed) {
     this.board = board;
     this.pile = pile;
     this.waits = waits;
     this.heed = heed;
-    this.endOverhangM = board.task.settings().get(Setting.END_OVERHANG);
-    this.sideOverhangM = board.task.settings().get(Setting.SIDE_OVERHANG);
+    this.unsupportive = new int[pile.size];
+    this.closed = new int[pile.size];
+    this.later = new int[pile.size];
+    this.waitedFor = new int[pile.size];
+    for (int u = 0; u < pile.size; u++) {
+      compareWithOthers(u);
+    }
+    this.firstPull = firstPulls();
+    this.barred = new int[pile.size];
+    this.tooMuch = new int[pile.size][];
+    for (int u = 0; u < pile.size; u++) {
+      barred[u] = barredBy(u);
+      tooMuch[u] = tooMuchFor(u);
+    }
+  }
+
+  private int barredBy(int u) {
+    int barredBy = 0;
+    for (int v = 0; v < pile.size; v++) {
+      int mustNotBeBeneath = later[v] | pile.with[v] & (closed[v] | unsupportive[v]);
+      barredBy |= v != u && (mustNotBeBeneath >> u & 1) == 1 ? 1 << v : 0;
+    }
+    return barredBy;
+  }
+
+  private int[] tooMuchFor(int u) {
+    if (heed != Heed.ALL) {
+      return new int[0];
+    }
+    double mostKg = board.mostKg(pile.spot, pile.bundles[u]);
+    return Arrays.stream(pile.there)
+        .filter(there -> (there >> u & 1) == 1 && pile.massKg(board, there) > mostKg + 1e-9)
+        .toArray();
+  }
+
+  private void compareWithOthers(int u) {
+    int upper = pile.bundles[u];
+    for (int j = 0; j < pile.size; j++) {
+      int lower = pile.bundles[j];
+      if (j == u) {
+        continue;
+      }
+      int bit = 1 << j;
+      unsupportive[u] |= supports(lower, upper) ? 0 : bit;
+      closed[u] |= !mayWait(u, j) || isOpen(j) ? bit : 0;
+      later[u] |= board.comes[lower] > board.comes[upper] ? bit : 0;
+      waitedFor[u] |= board.turn[lower] > board.turn[upper] ? bit : 0;
+    }
+  }
+
+  private boolean supports(int lower, int upper) {
+    Bundle below = board.bundles.get(lower);
+    Bundle above = board.bundles.get(upper);
+    return Overhang.eachEndM(above.lengthM(), below.lengthM()) <= board.endOverhangM + 1e-9
+        && Overhang.eachEndM(above.widthM(), below.widthM()) <= board.sideOverhangM + 1e-9;
+  }
+
+  private int[] firstPulls() {
+    int[] first = new int[pile.all() + 1];
+    first[0] = Integer.MAX_VALUE;
+    for (int some = 1; some < first.length; some++) {
+      int lowest = board.pulls[pile.bundles[Integer.numberOfTrailingZeros(some)]][0];
+      first[some] = Math.min(first[some & some - 1], lowest);
+    }
+    return first;
   }
 
   /** The cheapest order that keeps the rules heeded; illegal if there is none. */
@@ -51,9 +132,13 @@ final class Stacking {
     cost[0] = 0;
     startFromWhatStands(cost, asItStood);
     for (int below = 0; below < all; below++) {
-      for (int u = 0; cost[below] != NEVER && u < pile.size; u++) {
+      if (cost[below] == NEVER) {
+        continue;
+      }
+      for (int u = 0; u < pile.size; u++) {
         int with = below | 1 << u;
-        if (with == below || isForbidden(below, u) || mustNotBeLifted(u)) {
+        boolean deadEnd = (all & ~with & barred[u]) != 0;
+        if (with == below || deadEnd || isForbidden(below, u) || mustNotBeLifted(u)) {
           continue;
         }
         long onTop = cost[below] + workMs(below, u) + liftAsideMs(below, u);
@@ -175,16 +260,7 @@ final class Stacking {
 
   /** Whether something beneath comes later than it may, or bears nothing new. */
   private boolean mustNotCome(int below, int u) {
-    int beneath = below & pile.with[u];
-    for (int j = 0; j < pile.size; j++) {
-      if ((below >> j & 1) == 1 && board.comes[pile.bundles[j]] > board.comes[pile.bundles[u]]) {
-        return true;
-      }
-      if ((beneath >> j & 1) == 1 && (!mayWait(u, j) || isOpen(j))) {
-        return true;
-      }
-    }
-    return false;
+    return (below & later[u]) != 0 || (below & pile.with[u] & closed[u]) != 0;
   }
 
   /** A bundle with cut bands bears nothing new. */
@@ -194,20 +270,10 @@ final class Stacking {
 
   /** Whether those beneath and the ground bear a bundle, as far as is heeded. */
   private boolean isBorne(int below, int u) {
-    int beneath = below & pile.with[u];
-    for (int j = 0; j < pile.size; j++) {
-      if ((beneath >> j & 1) == 1 && !supports(j, u)) {
-        return false;
-      }
+    if ((below & pile.with[u] & unsupportive[u]) != 0) {
+      return false;
     }
     return heed == Heed.SUPPORT || !(tooSlender(below, u) || overloads(below, u));
-  }
-
-  private boolean supports(int lower, int upper) {
-    Bundle below = board.bundles.get(pile.bundles[lower]);
-    Bundle above = board.bundles.get(pile.bundles[upper]);
-    return Overhang.eachEndM(above.lengthM(), below.lengthM()) <= endOverhangM + 1e-9
-        && Overhang.eachEndM(above.widthM(), below.widthM()) <= sideOverhangM + 1e-9;
   }
 
   /** Whether a bundle may wait until another lies beneath it, if it must. */
@@ -235,13 +301,8 @@ final class Stacking {
 
   /** Whether at some time it is the lowest and the zone does not carry what is there then. */
   private boolean overloads(int below, int u) {
-    if (heed != Heed.ALL) {
-      return false;
-    }
-    double mostKg = board.mostKg(pile.spot, pile.bundles[u]);
-    for (int there : pile.there) {
-      boolean lowest = (there >> u & 1) == 1 && (there & below) == 0;
-      if (lowest && pile.massKg(board, there) > mostKg + 1e-9) {
+    for (int there : tooMuch[u]) {
+      if ((there & below) == 0) {
         return true;
       }
     }
@@ -258,27 +319,18 @@ final class Stacking {
   }
 
   private long rehandleMs(int below, int u) {
-    int firstPull = Integer.MAX_VALUE;
-    int beneath = below & pile.with[u];
-    for (int j = 0; j < pile.size; j++) {
-      if ((beneath >> j & 1) == 1) {
-        firstPull = Math.min(firstPull, board.pulls[pile.bundles[j]][0]);
-      }
-    }
     int[] pulls = board.pulls[pile.bundles[u]];
-    int at = Arrays.binarySearch(pulls, firstPull);
+    int first = firstPull[below & pile.with[u]];
+    if (pulls[pulls.length - 1] < first) {
+      return 0;
+    }
+    int at = Arrays.binarySearch(pulls, first);
     int earlier = at >= 0 ? at : -at - 1;
     return board.time.rehandleMs(pulls.length - earlier);
   }
 
   private long setDownMs(int below, int u) {
-    int beneath = below & pile.with[u];
-    for (int j = 0; j < pile.size; j++) {
-      if ((beneath >> j & 1) == 1 && board.turn[pile.bundles[j]] > board.turn[pile.bundles[u]]) {
-        return board.time.liftMs(0);
-      }
-    }
-    return 0;
+    return (below & pile.with[u] & waitedFor[u]) != 0 ? board.time.liftMs(0) : 0;
   }
 
   /** Away and back, and another tag if it comes to lie on another tier. */
