@@ -26,6 +26,7 @@ class ArrowsTest {
           "layout",
           "plan",
           "progress",
+          "bound",
           "staging",
           "audit",
           "job",

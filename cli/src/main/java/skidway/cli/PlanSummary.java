@@ -9,6 +9,7 @@ import skidway.plan.Effort;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.sheet.ProofWords;
 import skidway.sheet.SameFate;
 import skidway.sheet.Shopping;
 import skidway.units.Figures;
@@ -45,6 +46,9 @@ final class PlanSummary {
     lines.add("");
     lines.addAll(hours().lines());
     lines.addAll(savings());
+    for (String sentence : ProofWords.sentences(plan)) {
+      lines.addAll(Wrap.sentence(sentence, 0, 2));
+    }
     lines.add("");
     lines.add("Tightest margins");
     lines.addAll(margins().lines());

@@ -1,5 +1,6 @@
 package skidway.sheet;
 
+import java.util.List;
 import java.util.Locale;
 import skidway.plan.Baseline;
 import skidway.plan.Effort;
@@ -44,6 +45,10 @@ final class HoursTable {
       rows.row(baseline.name(), baseline.sentence(), baseline.effort(), baseline.placed());
     }
     table.end();
+    List<String> proof = ProofWords.sentences(plan);
+    if (!proof.isEmpty()) {
+      page.leaf("p", String.join(" ", proof));
+    }
     page.leaf("p", "Hours of all people added up. The times behind them are settings of the job.");
     page.close().line();
   }

@@ -50,6 +50,8 @@ final class PageTop {
     fact(page, "set down on the way", Long.toString(setDown), false);
     fact(page, "heaviest lift, at most", task.figures().mass(heaviestKg), false);
     fact(page, "crew time", task.figures().hours(plan.effort().totalS()), false);
+    plan.proof()
+        .ifPresent(proof -> fact(page, ProofWords.name(proof), ProofWords.brief(proof), false));
     page.close().line();
   }
 

@@ -6,10 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import skidway.plan.Baseline;
 import skidway.plan.Effort;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
+import skidway.plan.Proof;
 import skidway.plan.Reason;
 import skidway.plan.Search;
 import skidway.plan.Stack;
@@ -27,6 +29,8 @@ import skidway.timber.BearerRow;
  */
 final class PlanReader {
   private static final List<Rule> RULES = List.of(Rule.values());
+  private static final List<String> IGNORED =
+      Stream.of(Proof.Ignored.values()).map(Words::of).toList();
   private static final List<String> IDS = RULES.stream().map(Rule::id).toList();
 
   private final Problems problems;
@@ -55,6 +59,8 @@ final class PlanReader {
     List<Step> steps = list(f, "steps", "step", PlanReader::step);
     List<Unplaced> unplaced = list(f, "unplaced", "bundle without a spot", this::unplaced);
     List<Reason> reasons = list(f, "reasons", "reason", PlanReader::reason);
+    Optional<Proof> proof =
+        f.has("proof") ? f.object("proof", "proof").flatMap(PlanReader::proof) : Optional.empty();
     Optional<Effort> effort = f.object("effort", "effort").flatMap(PlanReader::effort);
     List<Baseline> baselines = list(f, "baselines", "baseline", PlanReader::baseline);
     List<Margin> margins = list(f, "margins", "margin", this::margin);
@@ -74,7 +80,8 @@ final class PlanReader {
                 effort.orElseThrow(),
                 baselines,
                 margins,
-                events));
+                events,
+                proof));
   }
 
   /** Tags and pages name the revision, so a plan copied by hand must not pass for its original. */
@@ -101,8 +108,32 @@ final class PlanReader {
   private static Optional<Search> search(Fields f) {
     long seed = Plain.whole(f, "seed");
     long calculations = Plain.whole(f, "calculations");
+    double until = f.has("until") ? Plain.number(f, "until") : 0;
     boolean stopped = f.flag("stopped");
-    return f.finishStrictly(() -> new Search(seed, calculations, stopped));
+    return f.finishStrictly(() -> new Search(seed, calculations, until, stopped));
+  }
+
+  private static Optional<Proof> proof(Fields f) {
+    double lowestS = Plain.number(f, "lowestPersonS");
+    double countedS = Plain.number(f, "countedPersonS");
+    List<Proof.Ignored> ignored = new ArrayList<>();
+    for (LocatedNode node : f.items("ignored", 0, IGNORED.size())) {
+      int which = node instanceof LocatedNode.Text text ? IGNORED.indexOf(text.value()) : -1;
+      if (which >= 0) {
+        ignored.add(Proof.Ignored.values()[which]);
+      } else {
+        f.report(
+            node.place(), node.words(), "allowed are " + String.join(", ", IGNORED), "correct it");
+      }
+    }
+    if (!(lowestS > 0 && countedS >= lowestS) && f.has("lowestPersonS")) {
+      f.report(
+          f.at("lowestPersonS"),
+          "lowest " + lowestS + " and counted " + countedS,
+          "no plan takes less than the lowest, and that is more than 0",
+          "delete \"proof\"; stage again to have one");
+    }
+    return f.finishStrictly(() -> new Proof(lowestS, countedS, ignored));
   }
 
   private Optional<Stack> stack(Fields f) {

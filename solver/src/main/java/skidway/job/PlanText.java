@@ -14,6 +14,7 @@ import skidway.plan.Baseline;
 import skidway.plan.Effort;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
+import skidway.plan.Proof;
 import skidway.plan.Reason;
 import skidway.plan.Stack;
 import skidway.plan.Step;
@@ -61,6 +62,9 @@ final class PlanText {
     json.writeObjectFieldStart("search");
     json.writeNumberField("seed", plan.search().seed());
     json.writeNumberField("calculations", plan.search().calculations());
+    if (plan.search().until() > 0) {
+      json.writeNumberField("until", plan.search().until());
+    }
     json.writeBooleanField("stopped", plan.search().stopped());
     json.writeEndObject();
     list("stacks", plan.stacks(), this::stack);
@@ -69,6 +73,9 @@ final class PlanText {
     list("unplaced", plan.unplaced(), this::unplaced);
     list("reasons", plan.reasons(), this::reason);
     effort(plan.effort());
+    if (plan.proof().isPresent()) {
+      proof(plan.proof().get());
+    }
     list("baselines", plan.baselines(), this::baseline);
     list("margins", plan.margins(), this::margin);
     json.writeEndObject();
@@ -144,6 +151,15 @@ final class PlanText {
       json.writeNumberField("nextBestPersonS", Rounded.seconds(next.getAsDouble()));
     }
     texts("sentences", reason.sentences());
+  }
+
+  /** To the millisecond: rounding must not turn a proof into a better one. */
+  private void proof(Proof proof) throws IOException {
+    json.writeObjectFieldStart("proof");
+    json.writeNumberField("lowestPersonS", proof.lowestPersonS());
+    json.writeNumberField("countedPersonS", proof.countedPersonS());
+    texts("ignored", proof.ignored().stream().map(Words::of).toList());
+    json.writeEndObject();
   }
 
   private void baseline(Baseline baseline) throws IOException {

@@ -58,6 +58,16 @@ public enum LiftingEquation {
         * lift.coupling().multiplier(lift.height() < knuckle);
   }
 
+  /** Height at which a lift is easiest. */
+  double easiestHeight() {
+    return knuckle;
+  }
+
+  /** Height above which nothing is lifted. */
+  double highestHeight() {
+    return highest;
+  }
+
   /** The lifting index: a load over what is recommended; the aim is 1 or less (p. 20). */
   public double index(double load, HandLift lift) {
     return load / recommended(lift);

@@ -8,6 +8,14 @@ import skidway.timber.Bundle;
  * proportion is an assumption.
  */
 public final class PickHeight {
+  private static final double CM_PER_M = 100;
+
+  /** Where picking costs no time, metres. */
+  public static final double BEST_M = LiftingEquation.METRIC.easiestHeight() / CM_PER_M;
+
+  /** Above it nothing counts as picked with any strength, metres. */
+  public static final double HIGHEST_M = LiftingEquation.METRIC.highestHeight() / CM_PER_M;
+
   /** Heights are sums; what is less than a micrometre apart is the same height. */
   private static final double MICRONS_PER_M = 1e6;
 

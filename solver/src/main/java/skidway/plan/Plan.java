@@ -2,6 +2,7 @@ package skidway.plan;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import skidway.site.Spot;
 
@@ -15,6 +16,7 @@ import skidway.site.Spot;
  * @param steps by their numbers, in whatever order they were written
  * @param waitingPlaces where bundles are set down on the way
  * @param events how many recorded events it heeds; the first so many of the job
+ * @param proof how near it is to the best possible, if anything is proven
  */
 public record Plan(
     String jobName,
@@ -30,7 +32,8 @@ public record Plan(
     Effort effort,
     List<Baseline> baselines,
     List<Margin> margins,
-    int events) {
+    int events,
+    Optional<Proof> proof) {
   public Plan {
     stacks = List.copyOf(stacks);
     waitingPlaces = List.copyOf(waitingPlaces);
@@ -41,7 +44,7 @@ public record Plan(
     margins = List.copyOf(margins);
   }
 
-  /** A plan that heeds no events. */
+  /** A plan that heeds no events and of which nothing is proven. */
   public Plan(
       String jobName,
       int revision,
@@ -70,7 +73,42 @@ public record Plan(
         effort,
         baselines,
         margins,
-        0);
+        0,
+        Optional.empty());
+  }
+
+  /** A plan of which nothing is proven. */
+  public Plan(
+      String jobName,
+      int revision,
+      String inputs,
+      String previous,
+      Search search,
+      List<Stack> stacks,
+      List<Spot> waitingPlaces,
+      List<Step> steps,
+      List<Reason> reasons,
+      List<Unplaced> unplaced,
+      Effort effort,
+      List<Baseline> baselines,
+      List<Margin> margins,
+      int events) {
+    this(
+        jobName,
+        revision,
+        inputs,
+        previous,
+        search,
+        stacks,
+        waitingPlaces,
+        steps,
+        reasons,
+        unplaced,
+        effort,
+        baselines,
+        margins,
+        events,
+        Optional.empty());
   }
 
   /** Every spot that it has stacks on, then every waiting place. */
@@ -94,7 +132,8 @@ public record Plan(
         effort,
         baselines,
         margins,
-        newEvents);
+        newEvents,
+        proof);
   }
 
   /** The same plan with the margins an audit found. */
@@ -113,6 +152,27 @@ public record Plan(
         effort,
         baselines,
         newMargins,
-        events);
+        events,
+        proof);
+  }
+
+  /** The same plan with what is proven of it. */
+  public Plan withProof(Optional<Proof> newProof) {
+    return new Plan(
+        jobName,
+        revision,
+        inputs,
+        previous,
+        search,
+        stacks,
+        waitingPlaces,
+        steps,
+        reasons,
+        unplaced,
+        effort,
+        baselines,
+        margins,
+        events,
+        newProof);
   }
 }

@@ -375,6 +375,11 @@ final class Board {
         .toArray();
   }
 
+  /** A number that bundles of one length and width have in common. */
+  int sizeOf(int bundle) {
+    return sizeOf[bundle];
+  }
+
   /** What a stack on a spot adds to the shared limits when this bundle is its lowest. */
   SharedLimits.Share share(int spot, int lowest) {
     SharedLimits.Share share = shares[spot][sizeOf[lowest]];
@@ -405,6 +410,24 @@ final class Board {
     IntStream.range(0, prices.length).filter(s -> prices[s] != REFUSED).forEach(open::add);
     open.sort(Comparator.comparingLong((Integer s) -> prices[s]).thenComparing(s -> s));
     return open.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** Whether a rack has room for a set of bundles and bears them; the first {@code k} count. */
+  boolean rackHolds(int[] set, int k, int spot) {
+    for (int moment = 0; moment < moments; moment++) {
+      double floorM2 = 0;
+      double kg = 0;
+      for (int i = 0; i < k; i++) {
+        floorM2 += isThere(set[i], moment) ? onEndM2[set[i]] : 0;
+        kg += isThere(set[i], moment) ? massKg[set[i]] : 0;
+      }
+      if (floorM2 > rackFloorM2[spot] + 1e-9
+          || kg > massLimitKg[spot] + 1e-9
+          || kg > rackMassKg[spot] + 1e-9) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether two spots may not be used together. */

@@ -254,7 +254,9 @@ final class Occupancy {
     if (!board.rack[spot]) {
       return evaluator.best(members[spot], k, spot);
     }
-    return rackHolds(spot, k) || staysInRack(spot, k) ? StackCost.EMPTY : StackCost.ILLEGAL;
+    return board.rackHolds(members[spot], k, spot) || staysInRack(spot, k)
+        ? StackCost.EMPTY
+        : StackCost.ILLEGAL;
   }
 
   /** What stands in a rack from the start stays there, however full the crew made it. */
@@ -267,27 +269,15 @@ final class Occupancy {
     return true;
   }
 
-  private boolean rackHolds(int spot, int k) {
-    for (int moment = 0; moment < board.moments; moment++) {
-      double floorM2 = 0;
-      for (int i = 0; i < k; i++) {
-        int bundle = members[spot][i];
-        floorM2 += board.isThere(bundle, moment) ? board.onEndM2[bundle] : 0;
-      }
-      double massKg = massKg(spot, moment);
-      if (floorM2 > board.rackFloorM2[spot] + 1e-9
-          || massKg > board.massLimitKg[spot] + 1e-9
-          || massKg > board.rackMassKg[spot] + 1e-9) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** Whether nothing breaks a rule but what did from the start. */
   boolean legal() {
     settle();
     return illegalStacks == 0 && brokenRules() <= tolerated;
+  }
+
+  /** Whether something that lies there from the start breaks a rule, which is forgiven. */
+  boolean isTolerant() {
+    return tolerated > 0;
   }
 
   int brokenRules() {

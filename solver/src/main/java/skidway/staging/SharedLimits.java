@@ -136,6 +136,15 @@ final class SharedLimits {
       this.loads = loads;
     }
 
+    /** Bending moment at a place of a span for each kilogram of the stack, N m. */
+    double momentNmPerKg(int limit, double spanM, double placeM) {
+      double sum = 0;
+      for (JoistLoad load : loads.getOrDefault(limit, NOTHING)) {
+        sum += GRAVITY * load.momentAt(spanM, placeM);
+      }
+      return sum;
+    }
+
     /** Adds what a stack loads the span of a bending limit with. */
     void bend(int limit, double stackKg, SpanBending span) {
       for (JoistLoad load : loads.getOrDefault(limit, NOTHING)) {

@@ -144,6 +144,11 @@ final class StackEvaluator {
     return true;
   }
 
+  /** Whether a set of bundles is too high, too heavy or too many tiers, whatever their order. */
+  boolean isTooMuch(int[] set, int k, int spot) {
+    return refusedAtOnce(set, k, spot).isPresent();
+  }
+
   /** The rule broken by the bundles that are there together, whatever their order. */
   private Optional<Rule> refusedAtOnce(int[] set, int k, int spot) {
     for (int moment = 0; moment < board.moments; moment++) {

@@ -181,6 +181,15 @@ final class Stacking {
     return priced(IntStream.range(0, pile.size).toArray(), same, legal);
   }
 
+  /**
+   * What a bundle of the pile rehandles and is set down for on top of all others, or {@link
+   * Board#REFUSED} if it may not lie there. Picking is left out.
+   */
+  long onTopMs(int u) {
+    int below = pile.all() & ~(1 << u);
+    return isForbidden(below, u) ? Board.REFUSED : rehandleMs(below, u) + setDownMs(below, u);
+  }
+
   private StackCost priced(int[] order, int standing, boolean legal) {
     long pick = 0;
     long rehandle = 0;

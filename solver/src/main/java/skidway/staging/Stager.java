@@ -44,6 +44,7 @@ public final class Stager {
   private final List<int[]> shutTogether = new ArrayList<>();
   private Waits waits = Waits.FREE;
   private StackEvaluator evaluator;
+  private final Proving proving;
 
   private Stager(
       Board board,
@@ -59,6 +60,7 @@ public final class Stager {
     this.stop = stop;
     this.mode = mode;
     this.evaluator = new StackEvaluator(board, waits);
+    this.proving = new Proving(board, limits, stop);
   }
 
   /**
@@ -90,7 +92,8 @@ public final class Stager {
       Watcher watcher,
       StopButton stop,
       EnvironmentMode mode) {
-    return new Stager(board, limits, paths, watcher, stop, mode).plan();
+    return new Rounds(limits, stop)
+        .best(round -> new Stager(board, round, paths, watcher, stop, mode).plan());
   }
 
   private Plan plan() {
@@ -102,8 +105,12 @@ public final class Stager {
       sound = makeSound(asItLies(sound), MOST_REPAIRS + 1);
     }
     placeWhatIsLeft(sound);
-    Search search = new Search(limits.seed(), limits.calculations(), stop.pressed());
-    return new PlanWriter(sound, Unloading.of(sound).lifts()).plan(search, baselines);
+    Search search =
+        new Search(limits.seed(), limits.calculations(), limits.until(), stop.pressed());
+    List<Unloading.Lift> lifts = Unloading.of(sound).lifts();
+    return new PlanWriter(sound, lifts)
+        .plan(search, baselines)
+        .withProof(proving.proof(sound, lifts));
   }
 
   private Occupancy freshly(List<Baseline> baselines) {
@@ -111,6 +118,7 @@ public final class Stager {
     baselines.addAll(new Baselines(ground).all());
     Occupancy occupancy = ground.empty();
     new RegretInsertion(occupancy).fill();
+    proving.begin(occupancy);
     improve(occupancy, limits.calculations());
     return occupancy;
   }
@@ -124,6 +132,7 @@ public final class Stager {
     long share = Math.max(1, limits.calculations() / 3);
     Occupancy asBefore = ground(share).empty();
     new AsBefore(asBefore).lay();
+    proving.begin(asBefore);
     Occupancy afresh = ground(share).empty();
     afresh.restore(afresh(share));
     dropOffenders(afresh);

@@ -2,12 +2,14 @@ package skidway.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import skidway.plan.Baseline;
 import skidway.plan.Effort;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
+import skidway.plan.Proof;
 import skidway.plan.Reason;
 import skidway.plan.Search;
 import skidway.plan.Stack;
@@ -28,7 +30,8 @@ final class SamplePlans {
 
   /** A plan whose figures have no more digits than the file keeps. */
   static Plan exact(int revision) {
-    return plan(revision, spot(OptionalDouble.empty()), 12.5, OptionalDouble.of(3.2), 1.83);
+    return plan(revision, spot(OptionalDouble.empty()), 12.5, OptionalDouble.of(3.2), 1.83)
+        .withProof(Optional.of(new Proof(3912.345, 3960.5, List.of(Proof.Ignored.PATHS))));
   }
 
   static Plan withLimit(OptionalDouble limit) {
@@ -49,7 +52,7 @@ final class SamplePlans {
         revision,
         "aa",
         "",
-        new Search(Long.MAX_VALUE, 20_000, false),
+        new Search(Long.MAX_VALUE, 20_000, 0.01, false),
         List.of(new Stack(spot, List.of("B01", "B02"))),
         List.of(spot),
         List.of(

@@ -85,6 +85,8 @@ class StagerTest {
     Plan plan = stage(task, 5000);
     assertThat(plan.unplaced()).hasSize(fewestLeft);
     assertThat(plan.effort().totalS()).isCloseTo(cheapest / 1000.0, within(0.01));
+    assertThat(plan.proof().orElseThrow().lowestPersonS()).isLessThanOrEqualTo(cheapest / 1000.0);
+    assertThat(plan.proof().orElseThrow().share()).isLessThan(0.2);
   }
 
   @Test

@@ -1,0 +1,293 @@
+package skidway.bound;
+
+import java.util.Arrays;
+
+/**
+ * Finds the set of bundles that a spot gains most by when every bundle has a worth: branch and
+ * bound over sets, the most worth for its room first. Exact as long as its steps last; after that
+ * it tells a value that no set is below.
+ */
+final class CheapestStack {
+  /** Steps for one spot before it is told by its bound only; each is a set looked at. */
+  private static final int MOST_STEPS = 20_000;
+
+  private static final int[] NOTHING = {};
+  private static final double UNKNOWN = -1;
+
+  /** Tolls are sums of fractions; by so much they are told too low rather than too high. */
+  private static final double SAFE = 1 - 1e-12;
+
+  private final Ground ground;
+  private final Cliques cliques;
+  private final Openings openings;
+  private long steps;
+
+  /** What the spot's groups take at each moment. */
+  private final long[] rentAt;
+
+  /** What a kilogram costs, by the size of the lowest bundle. */
+  private final double[] tollPerKg;
+
+  private double leastToll;
+  private final int moments;
+  private final int[] candidate;
+  private final long[] reduced;
+  private final double[] size;
+  private final double[] sortKey;
+  private int candidates;
+  private int spot;
+  private double room;
+  private long stepsLeft;
+  private final int[] set;
+  private final int[] sorted;
+  private long best;
+  private long openBound;
+  private int[] bestSet = NOTHING;
+
+  CheapestStack(Ground ground, Cliques cliques, Openings openings, int moments) {
+    this.ground = ground;
+    this.cliques = cliques;
+    this.openings = openings;
+    this.moments = moments;
+    int n = ground.bundles();
+    rentAt = new long[moments];
+    tollPerKg = new double[n];
+    candidate = new int[n];
+    reduced = new long[n];
+    size = new double[n];
+    sortKey = new double[n];
+    set = new int[n];
+    sorted = new int[n];
+  }
+
+  /** How many sets were looked at so far. */
+  long steps() {
+    return steps;
+  }
+
+  /** The set found last, in no order. */
+  int[] bestSet() {
+    return bestSet;
+  }
+
+  /** Whether the value told last is that of {@link #bestSet}. */
+  boolean exact() {
+    return openBound >= best;
+  }
+
+  /**
+   * No set of bundles on a spot costs less than this, its bundles' worth taken off and rent added;
+   * 0 if leaving it empty is best.
+   */
+  long price(int atSpot, Prices prices) {
+    spot = atSpot;
+    best = 0;
+    openBound = 0;
+    bestSet = NOTHING;
+    stepsLeft = MOST_STEPS;
+    room = ground.room(spot);
+    long leastRent = takeRent(prices);
+    takeToll(prices);
+    gather(prices.ms, leastRent);
+    if (candidates > 0) {
+      extend(0, 0, 0, 0, 0, 0);
+    }
+    return Math.min(best, openBound);
+  }
+
+  private long takeRent(Prices prices) {
+    Arrays.fill(rentAt, 0);
+    for (int g : cliques.ofSpot(spot)) {
+      for (int m = 0; m < moments; m++) {
+        rentAt[m] += prices.ms[prices.rent(g, m)];
+      }
+    }
+    long least = Long.MAX_VALUE;
+    for (long rent : rentAt) {
+      least = Math.min(least, rent);
+    }
+    return least;
+  }
+
+  /** What a kilogram costs by the size of what is lowest, and at least. */
+  private void takeToll(Prices prices) {
+    leastToll = 0;
+    if (ground.sums() == 0) {
+      return;
+    }
+    Arrays.fill(tollPerKg, UNKNOWN);
+    leastToll = Double.POSITIVE_INFINITY;
+    for (int b : openings.bundles[spot]) {
+      int kind = ground.sizeOf(b);
+      if (tollPerKg[kind] == UNKNOWN) {
+        Ground.Load load = ground.load(spot, b);
+        double sum = 0;
+        for (int i = 0; i < load.sums.length; i++) {
+          sum += load.perKg[i] * prices.ms[prices.toll(load.sums[i])];
+        }
+        tollPerKg[kind] = sum * SAFE;
+      }
+      leastToll = Math.min(leastToll, tollPerKg[kind]);
+    }
+    leastToll = leastToll == Double.POSITIVE_INFINITY ? 0 : leastToll;
+  }
+
+  private long leastToll(int bundle) {
+    return leastToll == 0 ? 0 : (long) (leastToll * ground.massKg(bundle));
+  }
+
+  /** Keeps the bundles that can be part of a set that is worth while. */
+  private void gather(long[] worth, long leastRent) {
+    int[] open = openings.bundles[spot];
+    long[] leastMs = openings.leastMs[spot];
+    candidates = 0;
+    steps += 1 + open.length / 16;
+    long all = leastRent;
+    for (int i = 0; i < open.length; i++) {
+      all += Math.min(0, leastMs[i] + leastToll(open[i]) - worth[open[i]]);
+    }
+    if (all >= 0) {
+      return;
+    }
+    for (int i = 0; i < open.length; i++) {
+      long r = leastMs[i] + leastToll(open[i]) - worth[open[i]];
+      if (r < -all) {
+        insert(open[i], r, ground.takes(open[i], spot));
+      }
+    }
+    if (leastRent + fill(0, room) >= 0) {
+      candidates = 0;
+    }
+  }
+
+  /** Sorts by worth for room; those that only cost come last, the cheapest first. */
+  private void insert(int bundle, long r, double takes) {
+    double key = r < 0 && room < Double.POSITIVE_INFINITY ? r / Math.max(takes, 1e-6) : r;
+    int at = candidates++;
+    while (at > 0 && sortKey[at - 1] > key) {
+      candidate[at] = candidate[at - 1];
+      reduced[at] = reduced[at - 1];
+      size[at] = size[at - 1];
+      sortKey[at] = sortKey[at - 1];
+      at--;
+    }
+    candidate[at] = bundle;
+    reduced[at] = r;
+    size[at] = takes;
+    sortKey[at] = key;
+  }
+
+  /** No selection of the candidates from one on that fits the room is below this. */
+  private long fill(int from, double left) {
+    long sum = 0;
+    double rest = left + 1e-6;
+    for (int i = from; i < candidates && reduced[i] < 0; i++) {
+      if (size[i] > rest) {
+        if (rest <= 0) {
+          return sum;
+        }
+        return sum + (long) Math.floor(reduced[i] * (rest / size[i])) - 1;
+      }
+      rest -= size[i];
+      sum += reduced[i];
+    }
+    return sum;
+  }
+
+  /**
+   * Adds each candidate from one on to the set.
+   *
+   * @param sum of the set's reduced prices
+   * @param together no more than what its bundles cost for lying together
+   */
+  private void extend(int from, int k, long sum, long together, long union, double used) {
+    for (int i = from; i < candidates; i++) {
+      long bound = sum + together + rent(union);
+      bound += reduced[i] < 0 ? fill(i, room - used) : reduced[i];
+      if (bound >= best) {
+        return;
+      }
+      if (stepsLeft <= 0) {
+        openBound = Math.min(openBound, bound);
+        return;
+      }
+      if (used + size[i] > room + 1e-6) {
+        continue;
+      }
+      long more = together(candidate[i], k, together);
+      if (more == Ground.REFUSED) {
+        continue;
+      }
+      long with = union | ground.there(candidate[i]);
+      long next = sum + reduced[i];
+      long rest = Math.min(0, fill(i + 1, room - used - size[i]));
+      if (next + more + rent(with) + rest >= best) {
+        continue;
+      }
+      set[k] = candidate[i];
+      stepsLeft--;
+      steps++;
+      if (look(k + 1, next + rent(with))) {
+        extend(i + 1, k + 1, next, more, with, used + size[i]);
+      }
+    }
+  }
+
+  /** The dearest pair of the set when a bundle joins it, or REFUSED. */
+  private long together(int bundle, int k, long before) {
+    long most = before;
+    for (int i = 0; i < k; i++) {
+      long pair = ground.leastTogetherMs(set[i], bundle, spot);
+      if (pair == Ground.REFUSED) {
+        return Ground.REFUSED;
+      }
+      most = Math.max(most, pair);
+    }
+    return most;
+  }
+
+  private long rent(long union) {
+    if (moments == 1) {
+      return union == 0 ? 0 : rentAt[0];
+    }
+    long sum = 0;
+    for (long left = union; left != 0; left &= left - 1) {
+      sum += rentAt[Long.numberOfTrailingZeros(left)];
+    }
+    return sum;
+  }
+
+  /** Prices a set; whether sets that contain it may be legal. */
+  private boolean look(int k, long withoutStacking) {
+    System.arraycopy(set, 0, sorted, 0, k);
+    Arrays.sort(sorted, 0, k);
+    if (!ground.mayGrow(sorted, k, spot)) {
+      return false;
+    }
+    long stackMs = ground.stackMs(sorted, k, spot);
+    if (stackMs != Ground.REFUSED) {
+      long least = 0;
+      long tolled = 0;
+      double massKg = 0;
+      for (int i = 0; i < k; i++) {
+        least += ground.leastInStackMs(sorted[i], spot);
+        tolled += leastToll(sorted[i]);
+        massKg += ground.massKg(sorted[i]);
+      }
+      long value = withoutStacking + stackMs - least + moreToll(k, massKg, tolled);
+      if (value < best) {
+        best = value;
+        bestSet = Arrays.copyOf(sorted, k);
+      }
+    }
+    return true;
+  }
+
+  private long moreToll(int k, double massKg, long tolled) {
+    if (ground.sums() == 0) {
+      return 0;
+    }
+    double toll = massKg * tollPerKg[ground.sizeOf(ground.lowest(sorted, k, spot))];
+    return Math.max(0, (long) toll - tolled);
+  }
+}

@@ -1,0 +1,102 @@
+package skidway.bound;
+
+import java.util.function.BooleanSupplier;
+
+/**
+ * Raises a lower bound step by step. What spots take too often gets cheaper, what nobody takes gets
+ * dearer; an average of past answers says in which direction, and every step starts from the best
+ * prices so far (volume algorithm: Barahona and Anbil, Mathematical Programming 87, 2000, from
+ * memory). Only the way to the prices is guesswork in floating point; what they prove is exact.
+ */
+final class DualAscent {
+  private static final double FRESH_SHARE = 0.1;
+  private static final int PATIENCE = 20;
+  private static final double FIRST_STRIDE = 0.1;
+  private static final double LONGEST_STRIDE = 2;
+  private static final double SHORTEST_STRIDE = 1e-3;
+
+  private final Relaxation relaxation;
+  private final Prices best;
+  private final Prices trial;
+
+  /** The last answer's lacks and excesses, and their running average. */
+  private final double[] off;
+
+  private final double[] way;
+  private long bestMs;
+  private double stride = FIRST_STRIDE;
+  private int failures;
+
+  DualAscent(Relaxation relaxation, Prices start) {
+    this.relaxation = relaxation;
+    this.best = start.copy();
+    this.trial = start.copy();
+    this.off = new double[start.ms.length];
+    this.way = new double[start.ms.length];
+    bestMs = relaxation.valueMs(best, off);
+    turn(1);
+  }
+
+  long bestMs() {
+    return bestMs;
+  }
+
+  Prices best() {
+    return best;
+  }
+
+  /**
+   * Goes on until the bound reaches a plan's cost, the steps of the relaxation are spent, or
+   * strides have become too small to matter.
+   */
+  void run(long aimMs, long mostSteps, BooleanSupplier stopped) {
+    while (bestMs < aimMs
+        && relaxation.steps() < mostSteps
+        && stride > SHORTEST_STRIDE
+        && !stopped.getAsBoolean()) {
+      step(aimMs);
+    }
+  }
+
+  private void step(long aimMs) {
+    double squares = 0;
+    for (int i = 0; i < way.length; i++) {
+      squares += isStuck(i) ? 0 : way[i] * way[i];
+    }
+    if (squares < 1e-12) {
+      stride = 0;
+      return;
+    }
+    double by = stride * Math.max(1, aimMs - bestMs) / squares;
+    for (int i = 0; i < way.length; i++) {
+      long next = best.ms[i] + Math.round(by * way[i]);
+      trial.ms[i] = best.isCharge(i) ? Math.max(0, next) : next;
+    }
+    long value = relaxation.valueMs(trial, off);
+    double along = 0;
+    for (int i = 0; i < way.length; i++) {
+      along += way[i] * off[i];
+    }
+    turn(FRESH_SHARE);
+    if (value > bestMs) {
+      bestMs = value;
+      best.take(trial);
+      failures = 0;
+      stride = along > 0 ? Math.min(LONGEST_STRIDE, 1.1 * stride) : stride;
+    } else if (++failures >= PATIENCE) {
+      failures = 0;
+      stride *= 0.66;
+    }
+  }
+
+  /** A charge that is nil already and would have to fall. */
+  private boolean isStuck(int i) {
+    return best.isCharge(i) && best.ms[i] == 0 && way[i] < 0;
+  }
+
+  private void turn(double share) {
+    for (int i = 0; i < way.length; i++) {
+      way[i] += share * (off[i] - way[i]);
+    }
+  }
+}

@@ -1,0 +1,69 @@
+package skidway.bound;
+
+import java.util.Arrays;
+
+/**
+ * What a bundle is worth where it is placed, what a group of excluding spots takes for being used
+ * at a moment, and what using up all of a shared sum costs; person-milliseconds. Whole numbers, one
+ * row of them: whatever they are, the bound that follows from them holds.
+ */
+final class Prices {
+  private final int bundles;
+  private final int moments;
+  private final int firstSum;
+
+  /** Worth of the bundles, rent of the groups by moment, toll of the sums. */
+  final long[] ms;
+
+  Prices(int bundles, int groups, int moments, int sums) {
+    this.bundles = bundles;
+    this.moments = moments;
+    this.firstSum = bundles + groups * moments;
+    this.ms = new long[firstSum + sums];
+  }
+
+  Prices copy() {
+    Prices copy =
+        new Prices(bundles, (firstSum - bundles) / moments, moments, ms.length - firstSum);
+    copy.take(this);
+    return copy;
+  }
+
+  void take(Prices other) {
+    System.arraycopy(other.ms, 0, ms, 0, ms.length);
+  }
+
+  int rent(int group, int moment) {
+    return bundles + group * moments + moment;
+  }
+
+  int toll(int sum) {
+    return firstSum + sum;
+  }
+
+  /** Whether a price must not be negative: all but worth. */
+  boolean isCharge(int number) {
+    return number >= bundles;
+  }
+
+  /**
+   * The bound before the spots are asked: all worth, less what may stay without a spot, less all
+   * charges.
+   *
+   * @param mayLeave how many bundles may stay without a spot
+   */
+  long beforeSpotsMs(int mayLeave) {
+    long sum = 0;
+    for (int i = 0; i < ms.length; i++) {
+      sum += isCharge(i) ? -ms[i] : ms[i];
+    }
+    if (mayLeave > 0) {
+      long[] growing = Arrays.copyOf(ms, bundles);
+      Arrays.sort(growing);
+      for (int i = bundles - 1; i >= Math.max(0, bundles - mayLeave); i--) {
+        sum -= Math.max(0, growing[i]);
+      }
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,94 @@
+package skidway.bound;
+
+import java.util.Arrays;
+
+/**
+ * What is left of the problem when bundles are counted by their worth, spots that exclude each
+ * other pay rent and heavy stacks pay toll: every spot takes the set it gains most by. Its value is
+ * below the cost of every plan, whatever the prices.
+ */
+final class Relaxation {
+  private final Cliques cliques;
+  private final CheapestStack cheapest;
+  private final Ground ground;
+  private final int moments;
+  private final int mayLeave;
+
+  /** What each spot gains in the last answer: never positive. */
+  private final long[] gainMs;
+
+  Relaxation(Ground ground, Cliques cliques, Openings openings, int moments, int mayLeave) {
+    this.ground = ground;
+    this.cliques = cliques;
+    this.moments = moments;
+    this.mayLeave = mayLeave;
+    this.cheapest = new CheapestStack(ground, cliques, openings, moments);
+    this.gainMs = new long[ground.spots()];
+  }
+
+  /** Prices at which every bundle is worth what it costs at least. */
+  Prices start(Openings openings) {
+    Prices prices = new Prices(ground.bundles(), cliques.count(), moments, ground.sums());
+    Arrays.fill(prices.ms, 0, ground.bundles(), Long.MAX_VALUE);
+    for (int s = 0; s < openings.bundles.length; s++) {
+      for (int i = 0; i < openings.bundles[s].length; i++) {
+        int b = openings.bundles[s][i];
+        prices.ms[b] = Math.min(prices.ms[b], openings.leastMs[s][i]);
+      }
+    }
+    for (int b = 0; b < ground.bundles(); b++) {
+      prices.ms[b] = prices.ms[b] == Long.MAX_VALUE ? 0 : prices.ms[b];
+    }
+    return prices;
+  }
+
+  long steps() {
+    return cheapest.steps();
+  }
+
+  long gainMs(int spot) {
+    return gainMs[spot];
+  }
+
+  /**
+   * The lower bound at some prices, person-milliseconds.
+   *
+   * @param off filled with how often each bundle was not taken as it should be (1 never, -1 twice),
+   *     and by how much each group and sum was used beyond 1
+   */
+  long valueMs(Prices prices, double[] off) {
+    Arrays.fill(off, 0, ground.bundles(), 1);
+    Arrays.fill(off, ground.bundles(), off.length, -1);
+    long value = prices.beforeSpotsMs(mayLeave);
+    for (int s = 0; s < gainMs.length; s++) {
+      gainMs[s] = cheapest.price(s, prices);
+      value += gainMs[s];
+      int[] set = cheapest.bestSet();
+      if (set.length > 0) {
+        count(set, s, prices, off);
+      }
+    }
+    return value;
+  }
+
+  private void count(int[] set, int spot, Prices prices, double[] off) {
+    long union = 0;
+    double massKg = 0;
+    for (int b : set) {
+      off[b]--;
+      union |= ground.there(b);
+      massKg += ground.massKg(b);
+    }
+    for (int g : cliques.ofSpot(spot)) {
+      for (long left = union; left != 0; left &= left - 1) {
+        off[prices.rent(g, Long.numberOfTrailingZeros(left))]++;
+      }
+    }
+    if (ground.sums() > 0) {
+      Ground.Load load = ground.load(spot, ground.lowest(set, set.length, spot));
+      for (int i = 0; i < load.sums.length; i++) {
+        off[prices.toll(load.sums[i])] += load.perKg[i] * massKg;
+      }
+    }
+  }
+}

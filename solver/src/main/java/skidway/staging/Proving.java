@@ -1,0 +1,89 @@
+package skidway.staging;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import org.jspecify.annotations.Nullable;
+import skidway.bound.LowerBound;
+import skidway.plan.Proof;
+import skidway.plan.StepKind;
+
+/**
+ * Proves beside a search how good a plan can be at best. How far it gets is told by a count of sets
+ * looked at, in proportion to what the search may spend; so a slow machine proves the same.
+ */
+final class Proving {
+  /** Sets of bundles looked at while the search runs, for each of its score calculations. */
+  private static final int BESIDE = 5;
+
+  /** The same when the search is done and the plan's cost is known. */
+  private static final int AFTER = 2;
+
+  private final Board board;
+  private final SearchLimits limits;
+  private final StopButton stop;
+  private @Nullable CompletableFuture<LowerBound> bound;
+  private boolean tolerant;
+
+  Proving(Board board, SearchLimits limits, StopButton stop) {
+    this.board = board;
+    this.limits = limits;
+    this.stop = stop;
+  }
+
+  /** Begins, knowing some plan. */
+  void begin(Occupancy known) {
+    tolerant = known.isTolerant();
+    long aimMs = known.costMs();
+    int mayLeave = known.unplaced();
+    bound = CompletableFuture.supplyAsync(() -> beside(aimMs, mayLeave));
+  }
+
+  private LowerBound beside(long aimMs, int mayLeave) {
+    LowerBound begun = new LowerBound(new BoundGround(board, tolerant), board.moments, mayLeave);
+    begun.raise(aimMs, BESIDE * limits.calculations(), stop::pressed);
+    return begun;
+  }
+
+  /** What is proven of a plan in the end; nothing if it places nothing. */
+  Optional<Proof> proof(Occupancy plan, List<Unloading.Lift> lifts) {
+    LowerBound proven = joined();
+    proven.mayLeave(plan.unplaced());
+    if (proven.provenMs() < plan.costMs()) {
+      proven.raise(plan.costMs(), AFTER * limits.calculations(), stop::pressed);
+    }
+    return proven.provenMs() <= 0
+        ? Optional.empty()
+        : Optional.of(
+            new Proof(
+                Efforts.seconds(proven.provenMs()),
+                Efforts.seconds(plan.costMs()),
+                ignored(lifts)));
+  }
+
+  private LowerBound joined() {
+    try {
+      return Objects.requireNonNull(bound).join();
+    } catch (CompletionException e) {
+      throw new IllegalStateException("Proving failed.", e.getCause());
+    }
+  }
+
+  private List<Proof.Ignored> ignored(List<Unloading.Lift> lifts) {
+    List<Proof.Ignored> ignored =
+        new ArrayList<>(List.of(Proof.Ignored.PATHS, Proof.Ignored.WAITING));
+    if (lifts.stream().anyMatch(lift -> lift.kind() == StepKind.LIFT_ON)) {
+      ignored.add(Proof.Ignored.DRIVES);
+    }
+    if (board.shared.count() > 0 && (tolerant || board.moments > 1)) {
+      ignored.add(Proof.Ignored.SHARED_LIMITS);
+    }
+    if (tolerant) {
+      ignored.add(Proof.Ignored.EXCLUSIONS);
+    }
+    return ignored;
+  }
+}
