@@ -27,6 +27,7 @@ class ArrowsTest {
           "plan",
           "progress",
           "staging",
+          "shakeout",
           "audit",
           "job",
           "survey",
@@ -67,7 +68,11 @@ class ArrowsTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(
-            "skidway.geometry..", "skidway.limits..", "skidway.layout..", "skidway.staging..")
+            "skidway.geometry..",
+            "skidway.limits..",
+            "skidway.layout..",
+            "skidway.staging..",
+            "skidway.shakeout..")
         .check(MAIN);
   }
 
