@@ -3,12 +3,15 @@ package skidway;
 import java.util.Set;
 import skidway.audit.Audit;
 import skidway.audit.AuditReport;
+import skidway.audit.WaveAudit;
 import skidway.audit.walk.PathFlood;
 import skidway.job.History;
 import skidway.job.Job;
 import skidway.job.PlanFiles;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.plan.WavePlan;
+import skidway.shakeout.Waves;
 import skidway.staging.SearchLimits;
 import skidway.staging.Stager;
 import skidway.staging.StopButton;
@@ -43,6 +46,12 @@ public final class Planner {
       History history, Set<String> locked, SearchLimits limits, Watcher watcher, StopButton stop) {
     Task task = history.remaining(locked);
     return plan(history.job(), task, history.events().size(), limits, watcher, stop);
+  }
+
+  /** How the bundles of a plan are used up in waves; not yet written. */
+  public static WavePlan waves(Task task, Plan plan, String fingerprint) {
+    WaveAudit audit = new WaveAudit(task, plan);
+    return Waves.of(task, plan, audit::faulty).of(fingerprint);
   }
 
   private static Planned plan(

@@ -28,6 +28,7 @@ class ArrowsTest {
           "progress",
           "bound",
           "staging",
+          "shakeout",
           "audit",
           "job",
           "survey",
@@ -68,7 +69,11 @@ class ArrowsTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(
-            "skidway.geometry..", "skidway.limits..", "skidway.layout..", "skidway.staging..")
+            "skidway.geometry..",
+            "skidway.limits..",
+            "skidway.layout..",
+            "skidway.staging..",
+            "skidway.shakeout..")
         .check(MAIN);
   }
 

@@ -61,6 +61,7 @@ public final class Main {
             .addSubcommand(new RestageCommand(screen, stop))
             .addSubcommand(new ChangesCommand(screen))
             .addSubcommand(new AuditCommand(screen))
+            .addSubcommand(new WavesCommand(screen))
             .addSubcommand(new PrintCommand(screen))
             .addSubcommand(new ReadTagCommand(screen))
             .addSubcommand(new RecordCommand(screen, clock))

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import skidway.erection.Placement;
+import skidway.erection.Timetable;
 import skidway.plan.Task;
 import skidway.timber.Bundle;
 import skidway.timber.Load;
@@ -95,6 +96,23 @@ final class OnSite {
         goes.put(bundle.id(), Integer.MAX_VALUE);
       }
     }
+  }
+
+  /** By the schedule that the job states; where it states none, all loads are there before. */
+  static OnSite of(Task task) {
+    return task.schedule().stated()
+        ? new OnSite(task, Timetable.of(task.schedule(), task.pullOrder())::laidBy)
+        : new OnSite(task, arrival -> 0);
+  }
+
+  /** How many pieces have been pulled when a bundle comes. */
+  int comesAfter(Bundle bundle) {
+    return pulledBefore.get(comes(bundle));
+  }
+
+  /** After how many pulls a bundle's last piece is gone. */
+  int goesAfter(Bundle bundle) {
+    return goes.getOrDefault(bundle.id(), 0);
   }
 
   /** How many moments there are, at least one. */

@@ -48,6 +48,30 @@ public final class WalkingDistances {
     return metres;
   }
 
+  /**
+   * Lengths of the shortest walks between two rows of places when so many pieces are laid.
+   *
+   * @param laid how many pieces of the pull order are laid by then
+   * @return metres by index of the start, then by index of the end; infinite where nobody gets
+   *     through
+   */
+  public static double[][] between(
+      Site site, Walker walker, List<Point> from, List<Point> to, PullOrder order, int laid) {
+    return WalkingMap.of(site, risen(site, walker, order, laid), walker).metresBetween(from, to);
+  }
+
+  /** The walls that stand too high to step over when so many pieces are laid. */
+  public static Set<String> risen(Site site, Walker walker, PullOrder order, int laid) {
+    Set<String> risen = new TreeSet<>();
+    site.walls().stream()
+        .filter(wall -> wall.builtM() > walker.stepOverM())
+        .forEach(wall -> risen.add(wall.id()));
+    order.placements().subList(0, laid).stream()
+        .filter(piece -> piece.topM() > walker.stepOverM())
+        .forEach(piece -> risen.add(piece.wall().id()));
+    return risen;
+  }
+
   private static void copy(double[][] part, double[][] whole, int fromColumn) {
     for (int row = 0; row < part.length; row++) {
       System.arraycopy(part[row], 0, whole[row], fromColumn, part[row].length);

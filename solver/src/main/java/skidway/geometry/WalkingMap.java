@@ -58,6 +58,20 @@ public final class WalkingMap {
     return metresFrom(from.stream().map(ViewPoint::new).toList(), to);
   }
 
+  /** Lengths of the shortest walks from each start to each end. */
+  double[][] metresBetween(List<Point> from, List<Point> to) {
+    List<Stop> ends = to.stream().map(end -> graph.stop(new ViewPoint(end))).toList();
+    double[][] metres = new double[from.size()][to.size()];
+    for (int i = 0; i < from.size(); i++) {
+      Stop start = graph.stop(new ViewPoint(from.get(i)));
+      double[] toStart = graph.metresFrom(start);
+      for (int j = 0; j < to.size(); j++) {
+        metres[i][j] = graph.metres(ends.get(j), start, toStart);
+      }
+    }
+    return metres;
+  }
+
   double[][] metresFrom(List<ViewPoint> from, List<Placement> to) {
     List<Stop> starts = new ArrayList<>();
     from.forEach(view -> starts.add(graph.stop(view)));

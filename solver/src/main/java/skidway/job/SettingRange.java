@@ -54,6 +54,10 @@ final class SettingRange {
       // Beyond, the lifting equation's factor is nil for lifts from low down.
       case LIFT_FREQUENCY -> ratio(words, 0, 8);
       case CLIMB_FACTOR -> ratio(words, 0, 100);
+      // Timbers of one layer share it out, and they are never thinner than this.
+      case PILE_WIDTH -> length(words, 0.1, 3);
+      case STICKER_HEIGHT -> length(words, 0, 0.2);
+      case MACHINE_TRIPS -> new Bounds.Range(words, Measure.COUNT, 0, 50);
       case ERECTION_RATE -> new Bounds.Range(words, Measure.COUNT, 1, 1000);
       default -> byMeasure(words, setting.measure());
     };

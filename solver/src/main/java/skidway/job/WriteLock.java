@@ -84,6 +84,11 @@ final class WriteLock implements AutoCloseable {
     }
   }
 
+  /** Writes a file in place of an older one of that name. */
+  void replace(Path file, byte[] bytes) throws IOException {
+    AtomicFile.write(file, bytes);
+  }
+
   /** Writes a file that is not there yet. */
   Path write(int revision, Path file, byte[] bytes) throws IOException {
     int next = PlanFiles.nextRevision(plans.getParent());

@@ -378,6 +378,43 @@ public enum Setting {
       120,
       Flag.ASSUMPTION,
       "person-seconds to print and change both tags of a bundle that comes to lie elsewhere"),
+  LAY_PIECE(
+      "layPiece",
+      Measure.DURATION,
+      20,
+      Flag.ASSUMPTION,
+      "person-seconds to lay one piece straight in its layer of a pile, or onto a load for the"
+          + " machine; as long as standing it up in a rack"),
+  PILE_SET_UP(
+      "pileSetUp",
+      Measure.DURATION,
+      60,
+      Flag.ASSUMPTION,
+      "person-seconds to fetch bearers and stickers for a pile and lay the bearers"),
+  STICKER_HEIGHT(
+      "stickerHeight",
+      Measure.LENGTH,
+      0.019,
+      Flag.COMMON_PRACTICE,
+      "3/4 in laths between the layers of a pile"),
+  PILE_WIDTH(
+      "pileWidth",
+      Measure.LENGTH,
+      0.61,
+      Flag.ASSUMPTION,
+      "2 ft, what a pile by the wall is wide at most, so that its far timbers are within reach"),
+  COURSES_AHEAD(
+      "coursesAhead",
+      Measure.COUNT,
+      4,
+      Flag.ASSUMPTION,
+      "most courses that one wave brings into piles by the walls"),
+  MACHINE_TRIPS(
+      "machineTrips",
+      Measure.COUNT,
+      0,
+      Flag.ASSUMPTION,
+      "most trips of the machine in one wave; none unless the job says that it stays on site"),
   ERECTION_RATE(
       "erectionRate",
       Measure.COUNT,

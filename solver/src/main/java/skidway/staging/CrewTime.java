@@ -11,7 +11,7 @@ import skidway.timber.Piece;
  * Prices handling in person-milliseconds: whole numbers, so that sums do not depend on their order
  * and the score, the reasons and the plan's hours agree to the unit.
  */
-final class CrewTime {
+public final class CrewTime {
   private final TeamLift team;
   private final double secondsPerMetre;
   private final double worstPickS;
@@ -21,8 +21,10 @@ final class CrewTime {
   private final double machineMps;
   private final double machineCrew;
   private final double retagS;
+  private final double layPieceS;
+  private final double pileSetUpS;
 
-  CrewTime(Settings settings) {
+  public CrewTime(Settings settings) {
     team = Teams.under(settings);
     secondsPerMetre =
         1 / settings.get(Setting.LOADED_SPEED) + 1 / settings.get(Setting.EMPTY_SPEED);
@@ -33,15 +35,17 @@ final class CrewTime {
     machineMps = settings.get(Setting.MACHINE_SPEED);
     machineCrew = settings.get(Setting.MACHINE_CREW);
     retagS = settings.get(Setting.RETAG);
+    pileSetUpS = settings.get(Setting.PILE_SET_UP);
+    layPieceS = settings.get(Setting.LAY_PIECE);
   }
 
   /** People who carry a piece. */
-  int carriers(Piece piece) {
+  public int carriers(Piece piece) {
     return team.people(piece.mass().likelyKg(), piece.lengthM());
   }
 
   /** So many people carrying a piece over a walking distance and walking back. */
-  long carryMs(int people, double metres) {
+  public long carryMs(int people, double metres) {
     return millis(people * metres * secondsPerMetre);
   }
 
@@ -49,24 +53,38 @@ final class CrewTime {
   long pickMs(Picks picks, double baseM) {
     long sum = 0;
     for (int i = 0; i < picks.people.length; i++) {
-      double lost = 1 - PickHeight.factor(baseM + picks.aboveM[i]);
-      sum += millis(picks.people[i] * worstPickS * lost);
+      sum += pickMs(picks.people[i], baseM + picks.aboveM[i]);
     }
     return sum;
   }
 
+  /** So many people picking one piece that lies so high up. */
+  public long pickMs(int people, double heightM) {
+    return millis(people * worstPickS * (1 - PickHeight.factor(heightM)));
+  }
+
   /** Moving pieces aside and back. */
-  long rehandleMs(int pieces) {
+  public long rehandleMs(int pieces) {
     return millis(pieces * rehandleS);
   }
 
   /** Standing pieces up in a rack. */
-  long rackMs(int pieces) {
+  public long rackMs(int pieces) {
     return millis(pieces * rackPieceS);
   }
 
+  /** Laying pieces straight in a pile, or onto a load for the machine. */
+  public long layMs(int pieces) {
+    return millis(pieces * layPieceS);
+  }
+
+  /** Bearers and stickers for a pile. */
+  public long pileMs() {
+    return millis(pileSetUpS);
+  }
+
   /** One lift, with a drive of the machine there and back. */
-  long liftMs(double driveMetres) {
+  public long liftMs(double driveMetres) {
     return millis((liftS + 2 * driveMetres / machineMps) * machineCrew);
   }
 

@@ -20,7 +20,7 @@ import skidway.timber.Bundle;
  * posted allowance, or ground with its allowed pressure and slope. Spots of the same kind share a
  * footing number.
  */
-final class Footings {
+public final class Footings {
   private record Footing(boolean deck, double allowedKpa, double slope) {
     static Footing of(Zone zone) {
       double slope = zone instanceof Yard yard ? yard.slope().orElse(0) : 0;
@@ -32,7 +32,7 @@ final class Footings {
   private final Bearers bearers;
   private final List<Footing> footings;
 
-  Footings(Task task) {
+  public Footings(Task task) {
     settings = task.settings();
     bearers =
         new Bearers(
@@ -48,12 +48,12 @@ final class Footings {
     return footings.size();
   }
 
-  int of(Zone zone) {
+  public int of(Zone zone) {
     return footings.indexOf(Footing.of(zone));
   }
 
   /** Most that a stack may weigh whose lowest bundle this is, kg. */
-  double mostKg(int footing, Bundle lowest) {
+  public double mostKg(int footing, Bundle lowest) {
     Footing on = footings.get(footing);
     if (on.deck()) {
       double areaM2 =
@@ -83,7 +83,7 @@ final class Footings {
   }
 
   /** How many times as high as a bundle is wide a stack may be above the bundle's underside. */
-  double mostSlender(int footing) {
+  public double mostSlender(int footing) {
     return Slenderness.mostHeightToWidth(
         settings.get(Setting.HEIGHT_TO_WIDTH), footings.get(footing).slope());
   }
@@ -97,13 +97,13 @@ final class Footings {
   }
 
   /** Whether bearers lift a stack high enough off the ground; a deck needs no clearance. */
-  boolean clearsGround(int footing) {
+  public boolean clearsGround(int footing) {
     return isDeck(footing)
         || settings.get(Setting.BEARER_HEIGHT) >= settings.get(Setting.GROUND_CLEARANCE) - 1e-9;
   }
 
   /** The bearers to lay under the lowest bundle of a stack that weighs so much in the end. */
-  BearerRow underStack(int footing, Bundle lowest, double stackKg) {
+  public BearerRow underStack(int footing, Bundle lowest, double stackKg) {
     if (isDeck(footing)) {
       return bearers.fewest(lowest.lengthM(), lowest.widthM(), settings.get(Setting.BEARER_REACH));
     }
@@ -114,7 +114,7 @@ final class Footings {
   }
 
   /** Whether bearers are near enough to each other. */
-  boolean maySpace(BearerRow row) {
+  public boolean maySpace(BearerRow row) {
     return row.spacingM() <= settings.get(Setting.BEARER_SPACING) + 1e-9;
   }
 

@@ -20,14 +20,14 @@ import skidway.site.Point;
 import skidway.timber.Bundle;
 
 /** Chooses the stand from which the machine puts a bundle down: the one with the shortest drive. */
-final class Lifts {
+public final class Lifts {
   /**
    * A stand, the distance driven to it, and the reach from it, metres.
    *
    * @param capacityKg how heavy the bundle may be at that reach
    * @param pickStand where the machine picks the bundle up; the same stand unless it drives with it
    */
-  record Lift(
+  public record Lift(
       MachineStand stand, double driveM, double reachM, double capacityKg, MachineStand pickStand) {
     Lift(MachineStand stand, double driveM, double reachM, double capacityKg) {
       this(stand, driveM, reachM, capacityKg, stand);
@@ -39,7 +39,7 @@ final class Lifts {
   private final LinesAbove lines;
   private final TravelWidth travelWidth;
 
-  Lifts(Task task) {
+  public Lifts(Task task) {
     this.task = task;
     this.machine = task.site().machine();
     this.lines = new LinesAbove(task);
@@ -81,7 +81,7 @@ final class Lifts {
    * The best lift of a bundle that lies on site to another place: picked up from one stand, driven
    * to another if need be, put down from there.
    */
-  Optional<Lift> move(Bundle bundle, double massKg, Point from, Point to) {
+  public Optional<Lift> move(Bundle bundle, double massKg, Point from, Point to) {
     Lift best = null;
     for (MachineStand pick : machine.stands()) {
       Lift up = lift(bundle, pick, pick.at(), List.of(from));

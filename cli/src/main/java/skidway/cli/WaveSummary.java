@@ -1,0 +1,127 @@
+package skidway.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import skidway.plan.PieceHours;
+import skidway.plan.Task;
+import skidway.plan.TimberPile;
+import skidway.plan.Wave;
+import skidway.plan.WavePlan;
+import skidway.plan.Way;
+import skidway.units.Figures;
+
+/** Writes down what waves amount to: hours with and without them, and what each brings where. */
+final class WaveSummary {
+  private final Task task;
+  private final WavePlan waves;
+  private final Figures figures;
+
+  WaveSummary(Task task, WavePlan waves) {
+    this.task = task;
+    this.waves = waves;
+    this.figures = task.figures();
+  }
+
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    int brought = waves.waves().stream().mapToInt(wave -> wave.brought().size()).sum();
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "%s, revision %d: %d of %d pieces brought to piles, in %d waves",
+            waves.jobName(),
+            waves.revision(),
+            brought,
+            task.delivery().pieces().size(),
+            waves.waves().size()));
+    lines.add("");
+    lines.addAll(hours().lines());
+    lines.add(saving());
+    lines.addAll(
+        Wrap.sentence(
+            "Counts what 'stage' counts, and besides each piece moved aside inside its bundle"
+                + " because one in a lower layer is needed before it.",
+            0,
+            0));
+    waves.waves().forEach(wave -> lines.addAll(wave(wave)));
+    return lines;
+  }
+
+  private TextTable hours() {
+    TextTable table =
+        new TextTable(
+            "crew hours", ">bring", ">lay", ">carry", ">pick", ">aside", ">machine", ">all");
+    table.row(row("with waves", waves.hours()));
+    table.row(row("all straight from bundles", waves.straight()));
+    return table;
+  }
+
+  private String[] row(String name, PieceHours hours) {
+    return new String[] {
+      name,
+      figures.hours(hours.bringS()),
+      figures.hours(hours.layS()),
+      figures.hours(hours.carryS()),
+      figures.hours(hours.pickS()),
+      figures.hours(hours.asideS()),
+      figures.hours(hours.machineS()),
+      figures.hours(hours.totalS())
+    };
+  }
+
+  private String saving() {
+    double savedS = waves.straight().totalS() - waves.hours().totalS();
+    return waves.waves().isEmpty()
+        ? "No wave saves time here: pull every piece straight from its bundle."
+        : String.format(
+            Locale.ROOT,
+            "Waves save %.0f min, %.1f %%.",
+            savedS / 60,
+            100 * savedS / waves.straight().totalS());
+  }
+
+  private List<String> wave(Wave wave) {
+    List<String> lines = new ArrayList<>();
+    lines.add("");
+    String when =
+        wave.laidBefore() == 0
+            ? "before the first course"
+            : "when course " + (wave.fromCourse() - 1) + " is laid";
+    long carried = wave.brought().stream().filter(piece -> piece.way() == Way.BY_HAND).count();
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "Wave %d, %s, for courses %d to %d: %d pieces by hand, %d by machine in %d trips",
+            wave.number(),
+            when,
+            wave.fromCourse(),
+            wave.toCourse(),
+            carried,
+            wave.brought().size() - carried,
+            wave.trips().size()));
+    for (TimberPile pile : wave.piles()) {
+      lines.addAll(
+          Wrap.sentence(
+              String.format(
+                  Locale.ROOT,
+                  "%s on %s, %s high, %s; top first: %s",
+                  pile.id(),
+                  pile.spot().zoneId(),
+                  figures.length(pile.heightM()),
+                  figures.mass(pile.massKg()),
+                  topFirst(pile)),
+              2,
+              4));
+    }
+    return lines;
+  }
+
+  private static String topFirst(TimberPile pile) {
+    List<String> layers = new ArrayList<>();
+    for (List<String> layer : pile.layers()) {
+      layers.add(0, String.join(", ", layer));
+    }
+    return String.join(" / ", layers);
+  }
+}

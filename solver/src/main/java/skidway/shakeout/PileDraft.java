@@ -1,0 +1,29 @@
+package skidway.shakeout;
+
+import java.util.List;
+import skidway.staging.Lifts;
+
+/**
+ * A pile in the making.
+ *
+ * @param place number of its place
+ * @param pulls its pieces from the bottom up, by their place in the pull order
+ * @param trips what the machine brings of them; people carry the rest
+ */
+record PileDraft(int place, List<Integer> pulls, List<Trip> trips) {
+  /** A load from one bundle. */
+  record Trip(String bundleId, List<Integer> pulls, double massKg, Lifts.Lift lift) {
+    Trip {
+      pulls = List.copyOf(pulls);
+    }
+  }
+
+  PileDraft {
+    pulls = List.copyOf(pulls);
+    trips = List.copyOf(trips);
+  }
+
+  boolean byMachine(int pull) {
+    return trips.stream().anyMatch(trip -> trip.pulls().contains(pull));
+  }
+}

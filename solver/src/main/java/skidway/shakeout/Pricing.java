@@ -1,0 +1,106 @@
+package skidway.shakeout;
+
+import java.util.List;
+import skidway.rules.Setting;
+import skidway.timber.Piece;
+
+/** Prices the pieces that are laid from one refill point to the next, brought or straight. */
+final class Pricing {
+  private final Timbers timbers;
+  private final Room room;
+  private final double bearerM;
+  private final double stickerM;
+  private final double widthM;
+
+  Pricing(Timbers timbers, Room room) {
+    this.timbers = timbers;
+    this.room = room;
+    bearerM = timbers.task.settings().get(Setting.BEARER_HEIGHT);
+    stickerM = timbers.task.settings().get(Setting.STICKER_HEIGHT);
+    widthM = timbers.task.settings().get(Setting.PILE_WIDTH);
+  }
+
+  /** How many timbers like this one lie side by side; 0 if it is too wide for any pile. */
+  int perLayer(Piece like) {
+    return (int) Math.floor(widthM / like.section().widthM() + 1e-9);
+  }
+
+  /** Height of a pile of so many timbers like this one, bearers included, metres. */
+  double heightM(Piece like, int count) {
+    int layers = (count + perLayer(like) - 1) / perLayer(like);
+    return undersideM(like, layers - 1) + like.section().heightM();
+  }
+
+  /** How many layers of timbers like this one come to no more than a height. */
+  int layers(Piece like, double mostM) {
+    double layerM = like.section().heightM() + stickerM;
+    return (int) Math.floor((mostM - bearerM + stickerM) / layerM + 1e-9);
+  }
+
+  private double undersideM(Piece like, int layer) {
+    return bearerM + layer * (like.section().heightM() + stickerM);
+  }
+
+  /** Picking a timber from a layer of a pile; 0 is the lowest. */
+  long pilePickMs(Piece like, int people, int layer) {
+    double heightM = undersideM(like, layer) + like.section().heightM() / 2;
+    return timbers.time.pickMs(people, heightM);
+  }
+
+  /** From a pile's place to the wall. */
+  long fromPileMs(int pull, int place) {
+    return timbers.time.carryMs(
+        timbers.people[pull], Math.min(room.toWallM[place][pull], Timbers.NO_WAY_M));
+  }
+
+  /** People carry a piece from its bundle to a pile. */
+  long bringMs(int pull, double metres) {
+    return timbers.time.carryMs(timbers.people[pull], metres);
+  }
+
+  /** Laying a piece by hand into its pile, or first onto the machine's load and then there. */
+  long layMs(boolean byMachine) {
+    return timbers.time.layMs(byMachine ? 2 : 1);
+  }
+
+  /** What all pieces of a wave cost. */
+  Cost cost(int from, int to, List<PileDraft> piles) {
+    boolean[] brought = new boolean[to - from];
+    piles.forEach(pile -> pile.pulls().forEach(pull -> brought[pull - from] = true));
+    Aside aside = new Aside(timbers, from, brought);
+    Cost sum = Cost.NONE;
+    for (int i = from; i < to; i++) {
+      if (timbers.stack[i] != Timbers.NOWHERE) {
+        long asideMs = aside.isAside(i) ? timbers.time.rehandleMs(1) : 0;
+        long carryMs = brought[i - from] ? 0 : timbers.carryMs[i];
+        sum = sum.plus(new Cost(0, 0, carryMs, timbers.pickMs[i], asideMs, 0));
+      }
+    }
+    double[][] bringM = room.bringM(from);
+    for (PileDraft pile : piles) {
+      sum = sum.plus(cost(pile, bringM));
+    }
+    return sum;
+  }
+
+  private Cost cost(PileDraft pile, double[][] bringM) {
+    Cost sum = Cost.NONE;
+    for (int n = 0; n < pile.pulls().size(); n++) {
+      int i = pile.pulls().get(n);
+      Piece piece = timbers.piece(i);
+      boolean byMachine = pile.byMachine(i);
+      sum =
+          sum.plus(
+              new Cost(
+                  byMachine ? 0 : bringMs(i, bringM[timbers.stack[i]][pile.place()]),
+                  layMs(byMachine),
+                  fromPileMs(i, pile.place()),
+                  pilePickMs(piece, timbers.people[i], n / perLayer(piece)),
+                  0,
+                  0));
+    }
+    long machineMs =
+        pile.trips().stream().mapToLong(trip -> timbers.time.liftMs(trip.lift().driveM())).sum();
+    return sum.plus(new Cost(0, timbers.time.pileMs(), 0, 0, 0, machineMs));
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package skidway.shakeout;
+
+import org.jspecify.annotations.NullMarked;
