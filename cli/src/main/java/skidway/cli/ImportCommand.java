@@ -125,9 +125,12 @@ final class ImportCommand implements Callable<Integer> {
       return;
     }
     if (imported.loadsWereThere()) {
+      int count = imported.differences().size();
       screen.result(
-          "%d differences from the job (+ new, - gone, ~ changed):", imported.differences().size());
+          "%d %s from the job (+ new, - gone, ~ changed):",
+          count, count == 1 ? "difference" : "differences");
       shortened(imported.differences()).forEach(line -> screen.result("  %s", line));
+      LostEvents.of(folder, imported.gone()).forEach(line -> screen.result("%s", line));
     }
   }
 

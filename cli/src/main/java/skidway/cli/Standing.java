@@ -23,8 +23,9 @@ record Standing(ChosenPlan chosen, Progress progress) {
     site.remarks().forEach(remark -> screen.say("%s", remark));
     for (Contradiction contradiction : site.progress().contradictions()) {
       screen.say(
-          "Event %d does not fit the job's files any more and does not count: %s",
-          contradiction.seq(), contradiction.text());
+          "Event %d does not fit the job's files any more and does not count. %s If the files are"
+              + " right as they are, undo %d.",
+          contradiction.seq(), contradiction.text(), contradiction.seq());
     }
     return new Standing(chosen, site.progress());
   }

@@ -1,7 +1,10 @@
 package skidway.intake;
 
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import skidway.job.JobDraft;
 import skidway.job.Problem;
 
@@ -11,6 +14,7 @@ import skidway.job.Problem;
  * @param notes what was assumed or worked out, a sentence each
  * @param weights how the list's weights compare with computed ones
  * @param loadsWereThere whether the job has timbers of the loads already
+ * @param gone bundles and marks that the job has and the list takes away
  * @param differences from what it has, a line a timber
  * @param mayReplace whether the person said that they may be replaced
  * @param jobLacks what else is wrong with the job
@@ -24,6 +28,7 @@ public record Imported(
     List<String> notes,
     List<String> weights,
     boolean loadsWereThere,
+    Set<String> gone,
     List<String> differences,
     boolean mayReplace,
     List<Problem> jobLacks) {
@@ -31,6 +36,7 @@ public record Imported(
     loads = List.copyOf(loads);
     notes = List.copyOf(notes);
     weights = List.copyOf(weights);
+    gone = Collections.unmodifiableSet(new LinkedHashSet<>(gone));
     differences = List.copyOf(differences);
     jobLacks = List.copyOf(jobLacks);
   }

@@ -101,6 +101,7 @@ public final class Intake {
         notes,
         WeightCheck.sentences(judgement.bundles(), marks, new Figures(units)),
         merged.loadsWereThere(),
+        merged.gone(),
         merged.differences(),
         reading.wishes().replace(),
         retelling.elsewhere());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -51,6 +52,7 @@ final class Merge {
    * The job's tables with the list in them.
    *
    * @param keptPieces rows of other loads, which stand before those of the list
+   * @param gone bundles and marks that the list takes away
    * @param differences a line for each timber that is added, removed or changed; none if the job
    *     had nothing of the loads
    */
@@ -60,6 +62,7 @@ final class Merge {
       int keptPieces,
       int keptBundles,
       boolean loadsWereThere,
+      Set<String> gone,
       List<String> differences) {}
 
   Merged with(List<BundleRows.NewBundle> fresh) {
@@ -112,6 +115,9 @@ final class Merge {
       }
     }
     gone.keySet().forEach(mark -> differences.add("- " + mark));
+    Set<String> takenAway = new LinkedHashSet<>(gone.keySet());
+    takenAway.addAll(oldBundles.keySet());
+    fresh.forEach(b -> takenAway.remove(b.id()));
     JobTable otherPieces = pieces.keeping(r -> !oldBundles.containsKey(pieces.cell(r, "bundle")));
     JobTable otherBundles =
         bundles.keeping(r -> !oldBundles.containsKey(bundles.cell(r, "bundle")));
@@ -121,6 +127,7 @@ final class Merge {
         otherPieces.rows().size(),
         otherBundles.rows().size(),
         !oldPieces.isEmpty(),
+        takenAway,
         oldPieces.isEmpty() ? List.of() : differences);
   }
 

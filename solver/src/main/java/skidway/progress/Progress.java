@@ -43,12 +43,34 @@ public final class Progress {
     }
   }
 
-  private void count(Event event) {
+  private void count(Event recorded) {
+    Event event = recorded instanceof Event.Pulled pulled ? stillListed(pulled) : recorded;
     List<Contradiction> found = EventCheck.of(event, tally);
     contradictions.addAll(found);
     if (found.isEmpty()) {
       event.match(tally);
     }
+  }
+
+  /**
+   * A corrected list may lack a piece that was pulled with others; those are in the wall all the
+   * same.
+   */
+  private Event stillListed(Event.Pulled event) {
+    List<String> known = event.marks().stream().filter(tally.roll.pieces::containsKey).toList();
+    if (known.isEmpty() || known.size() == event.marks().size()) {
+      return event;
+    }
+    for (String mark : event.marks()) {
+      if (!tally.roll.pieces.containsKey(mark)) {
+        contradictions.add(
+            new Contradiction(
+                event.seq(),
+                "Piece " + mark + " is on no list any more; what was pulled with it counts",
+                "put it back into pieces.csv if it is in the wall"));
+      }
+    }
+    return new Event.Pulled(event.seq(), event.at(), event.by(), event.through(), known);
   }
 
   /**

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Map;
 
 /** Works out which events are taken back, by which undo. */
-final class Undone {
+public final class Undone {
   private Undone() {}
 
   /**
    * The number of each event that does not count, and of the undo that takes it back. The last
    * event always counts; whether an earlier one does, depends only on those after it.
    */
-  static Map<Integer, Integer> of(List<Event> events) {
+  public static Map<Integer, Integer> of(List<Event> events) {
     Map<Integer, Integer> undone = new HashMap<>();
     for (int i = events.size() - 1; i >= 0; i--) {
       if (events.get(i) instanceof Event.Undo undo && !undone.containsKey(undo.seq())) {
