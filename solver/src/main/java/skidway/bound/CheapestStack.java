@@ -1,6 +1,7 @@
 package skidway.bound;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the set of bundles that a spot gains most by when every bundle has a worth: branch and
@@ -17,6 +18,15 @@ final class CheapestStack {
   /** Tolls are sums of fractions; by so much they are told too low rather than too high. */
   private static final double SAFE = 1 - 1e-12;
 
+  /** Told of sets of bundles. */
+  interface Sink {
+    /**
+     * @param set growing
+     */
+    void set(int[] set, long valueMs);
+  }
+
+  private @Nullable Sink sink;
   private final Ground ground;
   private final Cliques cliques;
   private final Openings openings;
@@ -70,19 +80,31 @@ final class CheapestStack {
     return bestSet;
   }
 
-  /** Whether the value told last is that of {@link #bestSet}. */
-  boolean exact() {
-    return openBound >= best;
-  }
-
   /**
    * No set of bundles on a spot costs less than this, its bundles' worth taken off and rent added;
    * 0 if leaving it empty is best.
    */
   long price(int atSpot, Prices prices) {
+    sink = null;
+    look(atSpot, prices, 0);
+    return Math.min(best, openBound);
+  }
+
+  /**
+   * Tells every set on a spot whose value is below a limit.
+   *
+   * @return whether the steps for one spot lasted
+   */
+  boolean tellBelow(int atSpot, Prices prices, long limitMs, Sink all) {
+    sink = all;
+    look(atSpot, prices, limitMs);
+    return openBound >= limitMs;
+  }
+
+  private void look(int atSpot, Prices prices, long limitMs) {
     spot = atSpot;
-    best = 0;
-    openBound = 0;
+    best = limitMs;
+    openBound = limitMs;
     bestSet = NOTHING;
     stepsLeft = MOST_STEPS;
     room = ground.room(spot);
@@ -92,7 +114,6 @@ final class CheapestStack {
     if (candidates > 0) {
       extend(0, 0, 0, 0, 0, 0);
     }
-    return Math.min(best, openBound);
   }
 
   private long takeRent(Prices prices) {
@@ -146,16 +167,16 @@ final class CheapestStack {
     for (int i = 0; i < open.length; i++) {
       all += Math.min(0, leastMs[i] + leastToll(open[i]) - worth[open[i]]);
     }
-    if (all >= 0) {
+    if (all >= best) {
       return;
     }
     for (int i = 0; i < open.length; i++) {
       long r = leastMs[i] + leastToll(open[i]) - worth[open[i]];
-      if (r < -all) {
+      if (Math.max(0, r) < best - all) {
         insert(open[i], r, ground.takes(open[i], spot));
       }
     }
-    if (leastRent + fill(0, room) >= 0) {
+    if (leastRent + fill(0, room) >= best) {
       candidates = 0;
     }
   }
@@ -227,7 +248,7 @@ final class CheapestStack {
       set[k] = candidate[i];
       stepsLeft--;
       steps++;
-      if (look(k + 1, next + rent(with))) {
+      if (priced(k + 1, next + rent(with))) {
         extend(i + 1, k + 1, next, more, with, used + size[i]);
       }
     }
@@ -258,7 +279,7 @@ final class CheapestStack {
   }
 
   /** Prices a set; whether sets that contain it may be legal. */
-  private boolean look(int k, long withoutStacking) {
+  private boolean priced(int k, long withoutStacking) {
     System.arraycopy(set, 0, sorted, 0, k);
     Arrays.sort(sorted, 0, k);
     if (!ground.mayGrow(sorted, k, spot)) {
@@ -275,7 +296,9 @@ final class CheapestStack {
         massKg += ground.massKg(sorted[i]);
       }
       long value = withoutStacking + stackMs - least + moreToll(k, massKg, tolled);
-      if (value < best) {
+      if (value < best && sink != null) {
+        sink.set(Arrays.copyOf(sorted, k), value);
+      } else if (value < best) {
         best = value;
         bestSet = Arrays.copyOf(sorted, k);
       }

@@ -9,8 +9,8 @@ import java.util.function.BooleanSupplier;
  * memory). Only the way to the prices is guesswork in floating point; what they prove is exact.
  */
 final class DualAscent {
-  private static final double FRESH_SHARE = 0.1;
-  private static final int PATIENCE = 20;
+  private static final double FRESH_SHARE = 0.05;
+  private static final int PATIENCE = 10;
   private static final double FIRST_STRIDE = 0.1;
   private static final double LONGEST_STRIDE = 2;
   private static final double SHORTEST_STRIDE = 1e-3;

@@ -50,6 +50,22 @@ public final class LowerBound {
   }
 
   /**
+   * Looks at every plan that could be cheaper than a known one, if that are not too many; then the
+   * bound is what the cheapest of them costs. Only for plans that leave out no bundle.
+   *
+   * @param costMs of the known plan
+   * @param judge told of cheaper plans
+   */
+  public void close(long costMs, long mostSteps, Judge judge) {
+    if (mayLeave > 0 || ground.bundles() > Closing.MOST_BUNDLES) {
+      return;
+    }
+    Closing closing = new Closing(ground, relaxation(), prices, costMs, mostSteps, judge);
+    provenMs = Math.max(provenMs, closing.provenMs());
+    steps += closing.steps();
+  }
+
+  /**
    * Raises the bound.
    *
    * @param aimMs the cost of some plan

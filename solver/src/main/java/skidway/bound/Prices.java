@@ -1,6 +1,7 @@
 package skidway.bound;
 
-import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /**
  * What a bundle is worth where it is placed, what a group of excluding spots takes for being used
@@ -8,6 +9,8 @@ import java.util.Arrays;
  * row of them: whatever they are, the bound that follows from them holds.
  */
 final class Prices {
+  private static final int[] NOTHING = {};
+
   private final int bundles;
   private final int moments;
   private final int firstSum;
@@ -57,13 +60,22 @@ final class Prices {
     for (int i = 0; i < ms.length; i++) {
       sum += isCharge(i) ? -ms[i] : ms[i];
     }
-    if (mayLeave > 0) {
-      long[] growing = Arrays.copyOf(ms, bundles);
-      Arrays.sort(growing);
-      for (int i = bundles - 1; i >= Math.max(0, bundles - mayLeave); i--) {
-        sum -= Math.max(0, growing[i]);
-      }
+    for (int b : leftOut(mayLeave)) {
+      sum -= ms[b];
     }
     return sum;
+  }
+
+  /** The bundles that it pays most to leave out, if so many may be. */
+  int[] leftOut(int mayLeave) {
+    return mayLeave == 0
+        ? NOTHING
+        : IntStream.range(0, bundles)
+            .filter(b -> ms[b] > 0)
+            .boxed()
+            .sorted(Comparator.comparingLong((Integer b) -> -ms[b]).thenComparing(b -> b))
+            .limit(mayLeave)
+            .mapToInt(b -> b)
+            .toArray();
   }
 }

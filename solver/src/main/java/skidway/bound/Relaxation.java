@@ -46,8 +46,17 @@ final class Relaxation {
     return cheapest.steps();
   }
 
-  long gainMs(int spot) {
-    return gainMs[spot];
+  /**
+   * Tells every set on a spot that a plan below some cost may have, and by how much it is above
+   * what the spot gains most by at these prices.
+   *
+   * @param belowMs the cost, less the value of the relaxation that was asked last
+   * @return whether that was all
+   */
+  boolean tellBelow(int spot, Prices prices, long belowMs, CheapestStack.Sink sink) {
+    long gain = gainMs[spot];
+    return cheapest.tellBelow(
+        spot, prices, gain + belowMs, (set, valueMs) -> sink.set(set, valueMs - gain));
   }
 
   /**
@@ -59,6 +68,9 @@ final class Relaxation {
   long valueMs(Prices prices, double[] off) {
     Arrays.fill(off, 0, ground.bundles(), 1);
     Arrays.fill(off, ground.bundles(), off.length, -1);
+    for (int b : prices.leftOut(mayLeave)) {
+      off[b]--;
+    }
     long value = prices.beforeSpotsMs(mayLeave);
     for (int s = 0; s < gainMs.length; s++) {
       gainMs[s] = cheapest.price(s, prices);

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import skidway.bound.LowerBound;
 import skidway.plan.Proof;
@@ -21,6 +22,9 @@ final class Proving {
 
   /** The same when the search is done and the plan's cost is known. */
   private static final int AFTER = 2;
+
+  /** Combinations looked at to close the gap, for each score calculation of the search. */
+  private static final int CLOSING = 20;
 
   private final Board board;
   private final SearchLimits limits;
@@ -48,13 +52,28 @@ final class Proving {
     return begun;
   }
 
+  /**
+   * Goes on from the plan that was found, and returns it or a cheaper one.
+   *
+   * @param sound whether a plan can be walked through and carried out
+   */
+  Occupancy close(Occupancy found, StagingSolution.Ground ground, Predicate<Occupancy> sound) {
+    LowerBound proven = joined();
+    proven.mayLeave(found.unplaced());
+    if (proven.provenMs() >= found.costMs() || stop.pressed()) {
+      return found;
+    }
+    proven.raise(found.costMs(), AFTER * limits.calculations(), stop::pressed);
+    Tribunal tribunal = new Tribunal(found, ground, sound);
+    if (proven.provenMs() < found.costMs()) {
+      proven.close(found.costMs(), CLOSING * limits.calculations(), tribunal);
+    }
+    return tribunal.best();
+  }
+
   /** What is proven of a plan in the end; nothing if it places nothing. */
   Optional<Proof> proof(Occupancy plan, List<Unloading.Lift> lifts) {
     LowerBound proven = joined();
-    proven.mayLeave(plan.unplaced());
-    if (proven.provenMs() < plan.costMs()) {
-      proven.raise(plan.costMs(), AFTER * limits.calculations(), stop::pressed);
-    }
     return proven.provenMs() <= 0
         ? Optional.empty()
         : Optional.of(

@@ -105,6 +105,9 @@ public final class Stager {
       sound = makeSound(asItLies(sound), MOST_REPAIRS + 1);
     }
     placeWhatIsLeft(sound);
+    waits = Waits.FREE;
+    evaluator = new StackEvaluator(board, waits);
+    sound = proving.close(sound, ground(1), this::isSound);
     Search search =
         new Search(limits.seed(), limits.calculations(), limits.until(), stop.pressed());
     List<Unloading.Lift> lifts = Unloading.of(sound).lifts();

@@ -29,7 +29,8 @@ final class AllPlans {
     return least;
   }
 
-  private long costMs(int[] spotOf) {
+  /** What a plan costs; the highest number if it breaks a rule. */
+  long costMs(int[] spotOf) {
     long sum = 0;
     double[] used = new double[ground.sums()];
     for (int s = 0; s < ground.spots(); s++) {

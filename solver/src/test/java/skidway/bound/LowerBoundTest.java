@@ -78,4 +78,52 @@ class LowerBoundTest {
     bound.raise(4000, Long.MAX_VALUE, () -> true);
     assertThat(bound.provenMs()).isLessThanOrEqualTo(new AllPlans(ground).cheapestMs(0));
   }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void closingFindsTheCheapestPlanAndProvesIt(int seed) {
+    RandomGround ground = ground(seed);
+    AllPlans plans = new AllPlans(ground);
+    long cheapestMs = plans.cheapestMs(0);
+    long knownMs = cheapestMs == Long.MAX_VALUE ? 20_000 : cheapestMs + 1 + seed * 10L;
+    LowerBound bound = raised(ground, seed, 0, knownMs);
+    long[] foundMs = {knownMs};
+    bound.close(
+        knownMs,
+        1_000_000,
+        spotOf -> {
+          long costMs = plans.costMs(spotOf);
+          if (costMs == Long.MAX_VALUE) {
+            return Judge.Verdict.ILLEGAL;
+          }
+          foundMs[0] = costMs;
+          return Judge.Verdict.SOUND;
+        });
+    assertThat(foundMs[0]).isEqualTo(Math.min(knownMs, cheapestMs));
+    assertThat(bound.provenMs()).isGreaterThanOrEqualTo(foundMs[0]);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void plansThatBreakOtherRulesStillKeepTheBoundDown(int seed) {
+    RandomGround ground = ground(seed);
+    AllPlans plans = new AllPlans(ground);
+    long cheapestMs = plans.cheapestMs(0);
+    long knownMs = cheapestMs == Long.MAX_VALUE ? 20_000 : cheapestMs + 400;
+    LowerBound bound = raised(ground, seed, 0, knownMs);
+    bound.close(
+        knownMs,
+        1_000_000,
+        spotOf ->
+            plans.costMs(spotOf) == Long.MAX_VALUE ? Judge.Verdict.ILLEGAL : Judge.Verdict.LEGAL);
+    assertThat(bound.provenMs()).isLessThanOrEqualTo(cheapestMs);
+  }
+
+  @Test
+  void closingThatMayNotLookAtAllLeavesTheBoundAsItIs() {
+    RandomGround ground = ground(7);
+    LowerBound bound = new LowerBound(ground, 2, 0);
+    bound.close(4000, 0, spotOf -> Judge.Verdict.SOUND);
+    assertThat(bound.provenMs()).isLessThanOrEqualTo(new AllPlans(ground).cheapestMs(0));
+  }
 }
