@@ -238,7 +238,7 @@ final class Stacking {
     if (heed != Heed.ALL) {
       return false;
     }
-    double mostKg = board.mostKg(pile.spot, pile.bundles[u]);
+    double mostKg = board.mostKg(pile.spot, pile.bundles[u], below == 0);
     for (int there : pile.there) {
       boolean lowest = (there >> u & 1) == 1 && (there & below) == 0;
       if (lowest && pile.massKg(board, there) > mostKg + 1e-9) {
