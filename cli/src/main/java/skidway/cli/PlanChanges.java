@@ -59,6 +59,20 @@ final class PlanChanges {
         .toList();
   }
 
+  History history() {
+    return history;
+  }
+
+  Plan to() {
+    return to;
+  }
+
+  /** The tags that change of bundles that are still to be used. */
+  TagChanges tagChanges() {
+    TagChanges all = TagChanges.between(history.job().task(), from, to);
+    return new TagChanges(all.since(), tags(history.taskOf(to)), all.sameInputs());
+  }
+
   /** How many bundles get other tags. */
   int tagsToReprint() {
     return tags(history.taskOf(to)).size();

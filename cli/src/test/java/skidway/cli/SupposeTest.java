@@ -78,4 +78,26 @@ class SupposeTest {
     assertThat(suppose(" ; ").err()).contains("says nothing");
     assertThat(suppose("arrived L1").code()).isEqualTo(2);
   }
+
+  /** One bundle was put elsewhere; the sheet of changes is written beside the sentences. */
+  @Test
+  void changesAreWrittenAsTheirNameSays() throws IOException {
+    assertThat(Shell.run("record", job.toString(), "missing", "B09").code()).isZero();
+    assertThat(Shell.run("restage", job.toString(), "--effort", "300").code()).isLessThan(2);
+    Path page = temp.resolve("changes.html");
+    Shell told = Shell.run("changes", job.toString(), "--out", page.toString());
+    assertThat(told.code()).as(told.err()).isZero();
+    assertThat(told.out()).contains("Change sheet: " + page);
+    assertThat(page).content().contains("Tags to take off", "What it costs", "<svg");
+    Path map = temp.resolve("changes.svg");
+    assertThat(Shell.run("changes", job.toString(), "--out", map.toString()).code()).isZero();
+    assertThat(map).content().startsWith("<svg");
+    Shell refused = Shell.run("changes", job.toString(), "--out", temp + "/changes.doc");
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err()).contains("must end in .html, .pdf or .svg");
+    assertThat(temp.resolve("changes.doc")).doesNotExist();
+    Shell nowhere = Shell.run("changes", job.toString(), "--out", temp + "/none/changes.svg");
+    assertThat(nowhere.code()).isEqualTo(2);
+    assertThat(nowhere.err()).contains("its folder is there");
+  }
 }
