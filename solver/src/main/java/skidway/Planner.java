@@ -37,6 +37,11 @@ public final class Planner {
     return plan(job, job.task(), 0, limits, watcher, stop);
   }
 
+  /** A revision for a turn of events that the job's files do not tell of. */
+  static Planned plan(Job job, Task task, SearchLimits limits, Watcher watcher, StopButton stop) {
+    return plan(job, task, 0, limits, watcher, stop);
+  }
+
   /**
    * The next revision when something lies there already and more has happened: what is left to do.
    *

@@ -5,9 +5,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import skidway.job.History;
 import skidway.job.JobReader;
+import skidway.job.OutFiles;
 import skidway.plan.Plan;
 
 /** Tells what is different between two revisions. */
@@ -31,6 +34,17 @@ final class ChangesCommand implements Callable<Integer> {
   @Parameters(index = "2", arity = "0..1", paramLabel = "REV", description = "the newer revision")
   private @Nullable Integer newer;
 
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = {
+        "also writes a sheet for the crew: moves on the map and in order, tags to take off and to",
+        "print, costs. FILE ends in .html or .pdf, or in .svg for the map alone"
+      })
+  private @Nullable Path out;
+
+  @Mixin private PaperOptions paper = new PaperOptions();
+
   ChangesCommand(Screen screen) {
     this.screen = screen;
   }
@@ -40,8 +54,16 @@ final class ChangesCommand implements Callable<Integer> {
     History history = History.of(JobReader.read(folder));
     Plan to = newer == null ? newest(history) : revision(history, newer);
     Plan from = older == null ? before(history, to) : revision(history, older);
-    new PlanChanges(history, from, to).lines().forEach(screen.results()::println);
+    PlanChanges changes = new PlanChanges(history, from, to);
+    Path file = out;
+    Optional<byte[]> sheet =
+        file == null ? Optional.empty() : Optional.of(new ChangePrinter(changes, paper).as(file));
+    changes.lines().forEach(screen.results()::println);
     screen.caution();
+    if (file != null && sheet.isPresent()) {
+      OutFiles.writeTo(file, sheet.get());
+      screen.result("Change sheet: %s", file);
+    }
     return ExitCode.FINE;
   }
 

@@ -1,7 +1,6 @@
 package skidway.cli;
 
 import java.time.Duration;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +14,7 @@ import skidway.erection.Timetable;
 import skidway.erection.WallReach;
 import skidway.plan.Task;
 import skidway.progress.EventWords;
+import skidway.progress.Outlook;
 import skidway.progress.Progress;
 import skidway.progress.Remaining;
 import skidway.timber.Bundle;
@@ -124,17 +124,17 @@ final class HoldWords {
 
   /** How long the crew has nothing to lay before the first late load is there. */
   private Optional<String> idle() {
-    LocalDateTime out = timetable(hold.resequenced()).ends(hold.resequenced().size() - 1);
-    return job.delivery().loads().stream()
-        .filter(load -> !progress.arrived().containsKey(load.id()))
-        .map(load -> progress.expected(load.id()))
-        .filter(expected -> expected.isAfter(out))
-        .min(LocalDateTime::compareTo)
-        .map(expected -> schedule.calendar().workBetween(out, expected))
+    return Optional.of(Outlook.of(job, progress, schedule).idle())
+        .filter(idle -> !idle.isZero())
         .map(idle -> "  Then " + hours(idle) + " without a piece to lay before the next load.");
   }
 
   private String rate() {
+    return rate(schedule);
+  }
+
+  /** How fast the crew is taken to be. */
+  static String rate(Schedule schedule) {
     return plain(schedule.rate().perDay())
         + (schedule.rate().unit() == ErectionRate.Unit.PIECES ? " pieces" : " courses")
         + " a day";

@@ -9,6 +9,7 @@ import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
 import skidway.plan.Task;
+import skidway.sheet.Tag;
 import skidway.sheet.TagChange;
 import skidway.sheet.TagChanges;
 import skidway.sheet.TagPlace;
@@ -26,12 +27,9 @@ final class PlanChanges {
   }
 
   List<String> lines() {
-    Task job = history.job().task();
     Task left = history.taskOf(to);
-    List<TagChange> changes =
-        TagChanges.between(job, from, to).all().stream()
-            .filter(change -> isLeft(left, change.bundleId()))
-            .toList();
+    List<TagChange> changes = tags(left);
+    long elsewhere = changes.stream().filter(PlanChanges::liesElsewhere).count();
     List<String> lines = new ArrayList<>();
     lines.add(
         String.format(
@@ -39,10 +37,10 @@ final class PlanChanges {
             "Revision %d against revision %d: %d of %d bundles lie or go elsewhere.",
             to.revision(),
             from.revision(),
-            changes.size(),
+            elsewhere,
             left.delivery().bundles().size()));
     changes.forEach(change -> lines.add("  " + sentence(change, left)));
-    lines.addAll(moves(left));
+    lines.addAll(moveLines(left));
     lines.add(hours(left));
     if (!changes.isEmpty()) {
       lines.add(
@@ -52,6 +50,49 @@ final class PlanChanges {
               + " take off.");
     }
     return lines;
+  }
+
+  /** The bundles still to be used whose tags change, for whatever reason. */
+  private List<TagChange> tags(Task left) {
+    return TagChanges.between(history.job().task(), from, to).all().stream()
+        .filter(change -> isLeft(left, change.bundleId()))
+        .toList();
+  }
+
+  History history() {
+    return history;
+  }
+
+  Plan to() {
+    return to;
+  }
+
+  /** The tags that change of bundles that are still to be used. */
+  TagChanges tagChanges() {
+    TagChanges all = TagChanges.between(history.job().task(), from, to);
+    return new TagChanges(all.since(), tags(history.taskOf(to)), all.sameInputs());
+  }
+
+  /** How many bundles get other tags. */
+  int tagsToReprint() {
+    return tags(history.taskOf(to)).size();
+  }
+
+  /** How often the machine lifts what lies already. */
+  int lifts() {
+    return moves(history.taskOf(to)).size();
+  }
+
+  /** On another spot or another tier; a stack that got higher or a tag of other pieces is none. */
+  private static boolean liesElsewhere(TagChange change) {
+    return !place(change.was()).equals(place(change.now().map(Tag::place)));
+  }
+
+  private static String place(Optional<TagPlace> place) {
+    if (place.isPresent() && place.get() instanceof TagPlace.Stacked stacked) {
+      return stacked.code() + ", tier " + stacked.tier();
+    }
+    return place.map(TagPlace::words).orElse("");
   }
 
   private static boolean isLeft(Task left, String bundleId) {
@@ -65,13 +106,20 @@ final class PlanChanges {
     boolean moves =
         to.steps().stream()
             .anyMatch(s -> s.bundleId().equals(change.bundleId()) && !s.kind().offTruck());
-    String how = !lies ? "still to come" : moves ? "is moved" : "lies there, tag changes";
+    String how =
+        !liesElsewhere(change)
+            ? "only its tag changes"
+            : !lies ? "still to come" : moves ? "is moved" : "lies there, tag changes";
     return change.bundleId() + ": " + was + " -> " + now + " (" + how + ")";
   }
 
-  /** What the machine does with bundles that lie already. */
-  private List<String> moves(Task left) {
-    List<Step> moves = to.steps().stream().filter(s -> left.start().lies(s.bundleId())).toList();
+  /** What the machine does with bundles that lie already, in order. */
+  private List<Step> moves(Task left) {
+    return to.steps().stream().filter(s -> left.start().lies(s.bundleId())).toList();
+  }
+
+  private List<String> moveLines(Task left) {
+    List<Step> moves = moves(left);
     if (moves.isEmpty()) {
       return List.of("No bundle that lies already is lifted.");
     }

@@ -47,6 +47,16 @@ final class RestageCommand implements Callable<Integer> {
       description = "bundles, or spots with all that lies there, that must not be moved")
   private List<String> locks = List.of();
 
+  @Option(
+      names = "--suppose",
+      paramLabel = "SENTENCE",
+      description = {
+        "what might happen, said as 'record' takes it, several sentences apart by ';'. Compares the",
+        "job as it is with this future, and with each further --suppose; nothing is recorded or",
+        "written"
+      })
+  private List<String> supposed = List.of();
+
   @Mixin private SearchOptions search = new SearchOptions();
 
   RestageCommand(Screen screen, StopButton stop) {
@@ -59,6 +69,9 @@ final class RestageCommand implements Callable<Integer> {
     Job job = JobReader.read(folder);
     job.remarks().forEach(remark -> screen.say("%s", remark.text()));
     History history = History.of(job);
+    if (!supposed.isEmpty()) {
+      return suppose(history);
+    }
     Plan before = newest(history);
     Progress progress = history.progress();
     Set<String> locked = locked(progress);
@@ -83,6 +96,29 @@ final class RestageCommand implements Callable<Integer> {
     screen.result("Plan %s written.", file);
     screen.results().flush();
     return planned.audit().clean() ? ExitCode.FINE : ExitCode.BROKEN_RULE;
+  }
+
+  private int suppose(History history) {
+    history.newest().orElseThrow(() -> BadUsage.noPlan(folder));
+    List<Future> futures = Future.of(history, supposed);
+    Set<String> locked = locked(history.progress());
+    FuturesTable table = new FuturesTable();
+    stop.arm();
+    for (Future future : futures) {
+      screen.say("Planning: %s", future.name());
+      ProgressLine line = new ProgressLine(screen, history.job().task().figures());
+      table.add(future, Planner.replan(future.history(), locked, search.limits(), line, stop));
+      line.end();
+    }
+    table.lines().forEach(screen.results()::println);
+    screen.caution();
+    screen.result("");
+    screen.result("Nothing was recorded and no plan was written.");
+    if (stop.pressed()) {
+      screen.say("Stopped early: these figures depend on how far the search had come.");
+    }
+    screen.results().flush();
+    return ExitCode.FINE;
   }
 
   private Plan newest(History history) {

@@ -1,10 +1,15 @@
 package skidway.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import skidway.Hedge;
+import skidway.Lateness;
 import skidway.Planner;
 import skidway.audit.AuditReport;
 import skidway.audit.Finding;
@@ -30,6 +35,15 @@ final class StageCommand implements Callable<Integer> {
   @Parameters(paramLabel = "JOB", description = "the job's folder")
   private Path folder = Path.of("");
 
+  @Option(
+      names = "--hedge",
+      paramLabel = "LOAD=DAYS",
+      description = {
+        "how late a load may be, such as L2=0..5days; once for each such load. Looks at several plans",
+        "and takes the one with the lowest hours over all cases, each as likely as the other"
+      })
+  private List<String> hedges = List.of();
+
   @Mixin private SearchOptions search = new SearchOptions();
 
   StageCommand(Screen screen, StopButton stop) {
@@ -39,10 +53,15 @@ final class StageCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return stage(screen, stop, folder, search.limits());
+    return stage(screen, stop, folder, search.limits(), hedges);
   }
 
   static int stage(Screen screen, StopButton stop, Path folder, SearchLimits limits) {
+    return stage(screen, stop, folder, limits, List.of());
+  }
+
+  private static int stage(
+      Screen screen, StopButton stop, Path folder, SearchLimits limits, List<String> hedges) {
     Job job = JobReader.read(folder);
     job.remarks().forEach(remark -> screen.say("%s", remark.text()));
     if (!EventsFile.read(job).events().isEmpty()) {
@@ -52,15 +71,25 @@ final class StageCommand implements Callable<Integer> {
               + "'.");
     }
     GivenSpotRemarks.lines(job.task()).forEach(line -> screen.say("%s", line));
+    List<Lateness> lates = HedgeOption.read(job.task(), hedges);
     ProgressLine progress = new ProgressLine(screen, job.task().figures());
     screen.say(
         "Staging %s. Interrupt to stop; the best plan so far is kept.", job.task().jobName());
     stop.arm();
-    Planner.Planned planned = Planner.plan(job, limits, progress, stop);
+    List<String> hedging = new ArrayList<>();
+    Planner.Planned planned;
+    if (lates.isEmpty()) {
+      planned = Planner.plan(job, limits, progress, stop);
+    } else {
+      Hedge.Hedged hedged = Hedge.plan(job, lates, limits, progress, stop);
+      hedging.addAll(new HedgeTable(job.task(), hedged).lines());
+      planned = hedged.chosen().planned();
+    }
     progress.end();
     Path file = PlanFiles.write(job.folder(), planned.plan());
     new PlanSummary(job.task(), planned.plan()).lines().forEach(screen.results()::println);
     screen.results(AuditText.openMatters(planned.audit()));
+    screen.results(hedging);
     tellBrokenRules(screen, planned.audit());
     screen.caution();
     screen.result("");

@@ -3,6 +3,7 @@ package skidway.sheet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 
 /** A map with everything in its place, ready to be drawn. */
@@ -34,6 +35,27 @@ record MapDrawing(MapLayout layout, Scene scene) {
     return ended(name, drawing);
   }
 
+  /** The same with something drawn over all else on the map. */
+  MapSheet titled(String name, TitleBlock title, BiConsumer<Drawing, Frame> over) {
+    Drawing drawing = begun(name);
+    title.draw(drawing, layout.paper());
+    scene.draw(drawing);
+    drawing.openWindow("over", layout.frame().area());
+    over.accept(drawing, layout.frame());
+    drawing.close();
+    return withPanel(name, drawing);
+  }
+
+  /** For a page that says what it is, with something drawn over all else on the map. */
+  MapSheet untitled(String name, BiConsumer<Drawing, Frame> over) {
+    Drawing drawing = begun(name);
+    scene.draw(drawing);
+    drawing.openWindow("over", layout.frame().area());
+    over.accept(drawing, layout.frame());
+    drawing.close();
+    return withPanel(name, drawing);
+  }
+
   /** For a page that says what it is. */
   MapSheet untitled(String name) {
     return ended(name, begun(name));
@@ -48,6 +70,10 @@ record MapDrawing(MapLayout layout, Scene scene) {
 
   private MapSheet ended(String name, Drawing drawing) {
     scene.draw(drawing);
+    return withPanel(name, drawing);
+  }
+
+  private MapSheet withPanel(String name, Drawing drawing) {
     layout.panel().draw(drawing, layout.panelBox());
     return new MapSheet(name, layout.paper(), drawing.done());
   }

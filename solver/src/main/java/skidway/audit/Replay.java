@@ -12,6 +12,7 @@ import skidway.plan.Start;
 import skidway.plan.Step;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
+import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
 
 /**
@@ -30,6 +31,9 @@ final class Replay {
   /** What came to each spot and was not lifted off again, bottom to top; also what is used up. */
   private final Map<String, List<String>> built = new TreeMap<>();
 
+  /** Beneath each bundle, as the last step that put it down tells, or as it was from the start. */
+  private final Map<String, BearerRow> bearers;
+
   private final Map<String, Spot> stackSpots = new HashMap<>();
   private final List<String> waitingPlaces;
   private int moment;
@@ -37,6 +41,7 @@ final class Replay {
   Replay(Scene scene) {
     onSite = scene.onSite();
     start = scene.task().start();
+    bearers = new HashMap<>(start.bearers());
     for (Bundle bundle : scene.task().delivery().bundles()) {
       delivered.put(bundle.id(), bundle);
       if (!start.lies(bundle.id())) {
@@ -65,6 +70,16 @@ final class Replay {
   /** Bundles that lie on a spot now, bottom to top. */
   List<String> lyingOn(String spotId) {
     return builtOn(spotId).stream().filter(this::isThere).toList();
+  }
+
+  /** The spots on which something has come, in the order of their ids. */
+  List<String> usedSpots() {
+    return List.copyOf(built.keySet());
+  }
+
+  /** What lies beneath a bundle, if it is known. */
+  Optional<BearerRow> bearersUnder(Bundle bundle) {
+    return Optional.ofNullable(bearers.get(bundle.id()));
   }
 
   /** Whether nothing lies or waits on a spot. */
@@ -103,6 +118,7 @@ final class Replay {
       case LIFT_ON -> liftFromWaiting(step, faults);
       case MOVE, SET_ASIDE -> liftFromSpot(step, faults);
     }
+    bearers.put(step.bundleId(), step.bearers());
     if (step.kind().waits()) {
       putDownToWait(step, faults);
     } else {

@@ -28,6 +28,7 @@ final class ReplayRules {
         .filter(spot -> spot.kind() == SpotKind.RACK)
         .forEach(this::waitingInRack);
     Replay replay = new Replay(scene);
+    HalfwayRules halfway = new HalfwayRules(scene, ledger, replay);
     int lastNumber = 0;
     for (Step step : scene.steps()) {
       if (step.number() != lastNumber + 1) {
@@ -41,6 +42,7 @@ final class ReplayRules {
       if (opens) {
         besideWhatStillLies(step, replay);
       }
+      halfway.after(step);
     }
     replay.stillWaiting().forEach(this::leftWaiting);
     plannedBySpot().forEach((spotId, planned) -> builtAsPlanned(spotId, planned, replay));

@@ -54,6 +54,22 @@ final class Scene {
     waiting = allWaiting().stream().filter(this::isThere).toList();
   }
 
+  private Scene(Scene whole, List<Standing> standings, List<Standing> waits) {
+    task = whole.task;
+    plan = whole.plan;
+    onSite = whole.onSite;
+    moment = ALL;
+    steps = whole.steps;
+    stacks = List.of();
+    this.standings = List.copyOf(standings);
+    waiting = waits.stream().map(standing -> new Waiting(standing, 0, 0)).toList();
+  }
+
+  /** The site between two steps, as far as it matters what lies and waits where. */
+  Scene halfway(List<Standing> lying, List<Standing> waits) {
+    return new Scene(this, lying, waits);
+  }
+
   /** The plan at each moment, one after the other. */
   List<Scene> moments() {
     return IntStream.range(0, onSite.moments())
@@ -110,7 +126,7 @@ final class Scene {
         .or(() -> down.stream().filter(step -> step.tier() == 1).findFirst().map(Step::bearers));
   }
 
-  private Optional<Zone> zone(Spot spot) {
+  Optional<Zone> zone(Spot spot) {
     return task.site().zone(spot.zoneId());
   }
 

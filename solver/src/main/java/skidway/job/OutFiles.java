@@ -19,6 +19,19 @@ public final class OutFiles {
     return write(folder, name, text.getBytes(StandardCharsets.UTF_8));
   }
 
+  /** Writes a file where somebody wants it, in place of an older one, whole or not at all. */
+  public static void writeTo(Path file, byte[] bytes) {
+    try {
+      AtomicFile.write(file.toAbsolutePath(), bytes);
+    } catch (IOException e) {
+      throw new NotWritten(
+          file,
+          "it cannot be written (" + e + ")",
+          "look whether its folder is there, may be written to and has room",
+          e);
+    }
+  }
+
   /** Writes a file of any kind, in the same way. */
   public static Path write(Path folder, String name, byte[] bytes) {
     Path out = folder.resolve("out");

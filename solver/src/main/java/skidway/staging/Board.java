@@ -113,6 +113,9 @@ final class Board {
    */
   private final double[] standsOnKg;
 
+  /** What the stack on a bundle that lies at the bottom adds to the shared limits there. */
+  private final SharedLimits.@Nullable Share[] standing;
+
   /** Whether it must stay there. */
   final boolean[] fixed;
 
@@ -211,6 +214,7 @@ final class Board {
     home = new int[n];
     homeTier = new int[n];
     standsOnKg = new double[n];
+    standing = new SharedLimits.Share[n];
     fixed = new boolean[n];
     turn = new int[n];
     for (int b = 0; b < n; b++) {
@@ -236,6 +240,7 @@ final class Board {
     }
     for (int b = 0; b < n; b++) {
       standsOnKg[b] = homeTier[b] == 1 ? standsOnKg(b) : 0;
+      standing[b] = homeTier[b] == 1 ? standing(b) : null;
     }
     carryMs = new long[n][m];
     placeMs = new long[n][m];
@@ -295,9 +300,22 @@ final class Board {
         .sum();
   }
 
-  /** Most that a stack on a spot may weigh when this bundle is its lowest, kg. */
-  double mostKg(int spot, int lowest) {
-    return home[lowest] == spot && homeTier[lowest] == 1
+  /** Where nobody knows the bearers, two lie at the very ends. */
+  private SharedLimits.Share standing(int b) {
+    Bundle bundle = bundles.get(b);
+    BearerRow ends = new BearerRow(2, bundle.lengthM(), 0, bundle.widthM());
+    BearerRow row = task.start().bearers().getOrDefault(bundle.id(), ends);
+    return shared.share(spots.get(home[b]), bundle, row);
+  }
+
+  /**
+   * Most that a stack on a spot may weigh when this bundle is its lowest, kg.
+   *
+   * @param undermost whether nothing ever lies beneath it, so that what lay at the bottom is not
+   *     lifted and keeps the bearers it has
+   */
+  double mostKg(int spot, int lowest, boolean undermost) {
+    return undermost && home[lowest] == spot && homeTier[lowest] == 1
         ? standsOnKg[lowest]
         : mostKg[footing[spot]][lowest];
   }
@@ -382,6 +400,10 @@ final class Board {
 
   /** What a stack on a spot adds to the shared limits when this bundle is its lowest. */
   SharedLimits.Share share(int spot, int lowest) {
+    SharedLimits.Share stands = standing[lowest];
+    if (stands != null && home[lowest] == spot) {
+      return stands;
+    }
     SharedLimits.Share share = shares[spot][sizeOf[lowest]];
     if (share == null) {
       share = shared.share(spots.get(spot), bundles.get(lowest));

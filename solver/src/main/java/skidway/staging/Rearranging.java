@@ -1,41 +1,85 @@
 package skidway.staging;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.function.IntPredicate;
 import skidway.plan.StepKind;
 import skidway.site.Point;
 
 /**
  * Works out the lifts that bring what lies on site to where it shall lie, before the next truck
- * comes: only the top of a stack is ever lifted, and only onto a stack that is ready for it. What
- * is in the way of all others is set aside and lifted on later.
+ * comes: only the top of a stack is ever lifted, and only onto a stack that is ready for it, on a
+ * deck or yard that bears it beside what has not been moved yet. What is in the way of all others
+ * is set aside and lifted on later.
+ *
+ * <p>Who is set aside first, and where, decides whether all get home and how often they are lifted.
+ * The nearest choice is tried first, then a few others; the fewest lifts count.
  */
 final class Rearranging {
+  /** So many ways to set aside are tried where the first needs any. */
+  private static final int ATTEMPTS = 40;
+
+  /**
+   * @param waiting the places as they are taken when all lifts are done
+   */
+  record Result(Unloading.Sequence sequence, WaitingPlaces waiting) {
+    private boolean isBetter(Result other) {
+      boolean complete = sequence.complete();
+      return complete != other.sequence.complete()
+          ? complete
+          : complete && sequence.lifts().size() < other.sequence.lifts().size();
+    }
+  }
+
   private final Board board;
   private final Occupancy occupancy;
   private final WaitingPlaces waiting;
+  private final int attempt;
   private final List<Unloading.Lift> lifts = new ArrayList<>();
 
   /** What lies on each spot now, bottom to top. */
   private final Map<Integer, List<Integer>> now = new HashMap<>();
 
-  Rearranging(Occupancy occupancy, WaitingPlaces waiting) {
+  private final LoadsNow loads;
+
+  private Rearranging(Occupancy occupancy, int attempt) {
     this.board = occupancy.board;
     this.occupancy = occupancy;
-    this.waiting = waiting;
+    this.waiting = new WaitingPlaces(occupancy);
+    this.attempt = attempt;
     for (int b = 0; b < board.bundleCount(); b++) {
       if (board.lies(b) && !board.rack[board.home[b]]) {
         now.computeIfAbsent(board.home[b], s -> new ArrayList<>()).add(b);
       }
     }
     now.values().forEach(row -> row.sort((a, b) -> board.homeTier[a] - board.homeTier[b]));
+    loads = new LoadsNow(board);
+  }
+
+  /** The lifts that are best of those tried. */
+  static Result of(Occupancy occupancy) {
+    Result best = attempt(occupancy, 0);
+    boolean straight =
+        best.sequence.complete() && best.sequence.lifts().stream().noneMatch(l -> l.kind().waits());
+    for (int attempt = 1; attempt <= ATTEMPTS && !straight; attempt++) {
+      Result other = attempt(occupancy, attempt);
+      best = other.isBetter(best) ? other : best;
+    }
+    return best;
+  }
+
+  private static Result attempt(Occupancy occupancy, int attempt) {
+    Rearranging rearranging = new Rearranging(occupancy, attempt);
+    return new Result(rearranging.lifts(), rearranging.waiting);
   }
 
   /** The lifts, as far as they go. */
-  Unloading.Sequence lifts() {
+  private Unloading.Sequence lifts() {
     while (true) {
       List<Integer> astray = astray();
       if (astray.isEmpty()) {
@@ -101,15 +145,19 @@ final class Rearranging {
     List<Integer> planned = planned(spot);
     boolean next =
         row(spot).size() == ready && ready < planned.size() && planned.get(ready) == bundle;
-    if (!next || !isOpen(spot) || !isOnTop(bundle)) {
+    if (!next || !isOpen(spot, bundle) || !isOnTop(bundle) || !loads.bear(bundle, spot)) {
       return false;
     }
     boolean waited = waiting.waits(bundle);
-    int from = waited ? waiting.leave(bundle) : where(bundle);
+    int from = waited ? waiting.place(bundle) : where(bundle);
     Optional<Lifts.Lift> machine = machine(bundle, from, spot);
     if (machine.isEmpty()) {
       return false;
     }
+    if (waited) {
+      waiting.leave(bundle);
+    }
+    loads.put(bundle, spot);
     row(from).remove((Integer) bundle);
     row(spot).add(bundle);
     StepKind kind = waited ? StepKind.LIFT_ON : StepKind.MOVE;
@@ -117,10 +165,13 @@ final class Rearranging {
     return true;
   }
 
-  /** Nothing lies or waits that excludes the spot. */
-  private boolean isOpen(int spot) {
+  /** Nothing lies or waits that excludes the spot, once the bundle hangs on the machine. */
+  private boolean isOpen(int spot, int bundle) {
     for (int other : board.excludes[spot]) {
-      if (!row(other).isEmpty() || waiting.anyAt(other)) {
+      boolean lies = row(other).stream().anyMatch(b -> b != bundle);
+      boolean waits =
+          waiting.anyAt(other) && !(waiting.waits(bundle) && waiting.place(bundle) == other);
+      if (lies || waits) {
         return false;
       }
     }
@@ -143,33 +194,47 @@ final class Rearranging {
         .orElseThrow();
   }
 
-  /** Sets aside the top of the stack that needs it least often; false where there is no place. */
+  /**
+   * Sets aside the top of the stack of which fewest are in the wrong place, or of the next one
+   * where there is no place for it; false where there is none for any.
+   */
   private boolean setAside(List<Integer> astray) {
-    int best = Occupancy.NOWHERE;
-    int fewest = Integer.MAX_VALUE;
-    for (int b : astray) {
-      if (waiting.waits(b) || !isOnTop(b)) {
-        continue;
-      }
-      int spot = where(b);
-      int wrong = row(spot).size() - ready(spot);
-      if (wrong < fewest) {
-        best = b;
-        fewest = wrong;
-      }
-    }
-    return best != Occupancy.NOWHERE && setAside(best);
+    return astray.stream()
+        .filter(b -> !waiting.waits(b) && isOnTop(b))
+        .sorted(Comparator.comparingInt(this::turn).thenComparing(b -> b))
+        .anyMatch(b -> setAside(b, s -> !avoids(b, s)) || setAside(b, s -> true));
   }
 
-  private boolean setAside(int bundle) {
+  private int turn(int bundle) {
+    return attempt == 0 ? wrong(where(bundle)) : drawn(bundle, 0, 1 << 16);
+  }
+
+  private boolean avoids(int bundle, int spot) {
+    return attempt > 0 && drawn(bundle, spot + 1, 3) == 0;
+  }
+
+  /** A number below {@code most} that looks drawn, always the same for the same attempt. */
+  private int drawn(int bundle, int what, int most) {
+    return new SplittableRandom(((long) attempt << 40) + ((long) bundle << 20) + what)
+        .nextInt(most);
+  }
+
+  private int wrong(int spot) {
+    return row(spot).size() - ready(spot);
+  }
+
+  private boolean setAside(int bundle, IntPredicate wanted) {
     int from = where(bundle);
     int spot = target(bundle);
     Optional<Integer> place =
         waiting.take(
-            bundle, s -> driveM(bundle, from, s, spot), s -> row(s).isEmpty() && isOpen(s));
+            bundle,
+            s -> driveM(bundle, from, s, spot),
+            s -> wanted.test(s) && row(s).isEmpty() && isOpen(s, bundle) && loads.bear(bundle, s));
     if (place.isEmpty()) {
       return false;
     }
+    loads.put(bundle, place.get());
     row(from).remove((Integer) bundle);
     Lifts.Lift machine = machine(bundle, from, place.get()).orElseThrow();
     lifts.add(new Unloading.Lift(StepKind.SET_ASIDE, bundle, from, place.get(), 1, machine));

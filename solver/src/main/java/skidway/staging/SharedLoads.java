@@ -3,6 +3,8 @@ package skidway.staging;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import skidway.rules.Rule;
 
 /**
@@ -87,6 +89,17 @@ final class SharedLoads {
       broken += isBroken(at) ? 1 : 0;
     }
     return broken;
+  }
+
+  /** By limit that is broken, how much of it is taken, in the unit of its rule. */
+  Map<Integer, Double> overtaken() {
+    Map<Integer, Double> overtaken = new TreeMap<>();
+    for (int at = tooMuch.nextSetBit(0); at >= 0; at = tooMuch.nextSetBit(at + 1)) {
+      if (isBroken(at)) {
+        overtaken.put(at, limits.isBound(at) ? exactNm(at, List.of()) : sum[at] / 1000.0);
+      }
+    }
+    return overtaken;
   }
 
   /** The rule of the first limit that is broken. */

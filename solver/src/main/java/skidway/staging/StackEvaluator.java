@@ -3,6 +3,7 @@ package skidway.staging;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import skidway.rules.Rule;
@@ -45,9 +46,17 @@ final class StackEvaluator {
   private final int mostTiers;
   private final Map<Key, StackCost> known = new HashMap<>();
 
+  /** By spot, bottom to top: stacks whose order is not to be chosen. */
+  private final Map<Integer, List<Integer>> given;
+
   StackEvaluator(Board board, Waits waits) {
+    this(board, waits, Map.of());
+  }
+
+  StackEvaluator(Board board, Waits waits, Map<Integer, List<Integer>> given) {
     this.board = board;
     this.waits = waits;
+    this.given = Map.copyOf(given);
     this.mostTiers = (int) board.task.settings().get(Setting.STACK_TIERS);
   }
 
@@ -56,6 +65,10 @@ final class StackEvaluator {
    * count.
    */
   StackCost best(int[] set, int k, int spot) {
+    List<Integer> order = given.getOrDefault(spot, List.of());
+    if (k > 0 && order.size() == k && Arrays.stream(set, 0, k).allMatch(order::contains)) {
+      return inOrder(order.stream().mapToInt(b -> b).toArray(), k, spot);
+    }
     if (board.moments == 1 || k < 2) {
       return together(set, k, spot);
     }

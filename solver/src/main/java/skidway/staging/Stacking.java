@@ -50,6 +50,9 @@ final class Stacking {
   /** For each bundle what is too heavy for it, or for its bearers, to lie beneath. */
   private final int[][] tooMuch;
 
+  /** The same where nothing ever lies beneath it. */
+  private final int[][] tooMuchAtTheBottom;
+
   Stacking(Board board, Pile pile, Waits waits, Heed heed) {
     this.board = board;
     this.pile = pile;
@@ -65,9 +68,11 @@ final class Stacking {
     this.firstPull = firstPulls();
     this.barred = new int[pile.size];
     this.tooMuch = new int[pile.size][];
+    this.tooMuchAtTheBottom = new int[pile.size][];
     for (int u = 0; u < pile.size; u++) {
       barred[u] = barredBy(u);
-      tooMuch[u] = tooMuchFor(u);
+      tooMuch[u] = tooMuchFor(u, false);
+      tooMuchAtTheBottom[u] = tooMuchFor(u, true);
     }
   }
 
@@ -80,11 +85,11 @@ final class Stacking {
     return barredBy;
   }
 
-  private int[] tooMuchFor(int u) {
+  private int[] tooMuchFor(int u, boolean undermost) {
     if (heed != Heed.ALL) {
       return new int[0];
     }
-    double mostKg = board.mostKg(pile.spot, pile.bundles[u]);
+    double mostKg = board.mostKg(pile.spot, pile.bundles[u], undermost);
     return Arrays.stream(pile.there)
         .filter(there -> (there >> u & 1) == 1 && pile.massKg(board, there) > mostKg + 1e-9)
         .toArray();
@@ -310,7 +315,7 @@ final class Stacking {
 
   /** Whether at some time it is the lowest and the zone does not carry what is there then. */
   private boolean overloads(int below, int u) {
-    for (int there : tooMuch[u]) {
+    for (int there : below == 0 ? tooMuchAtTheBottom[u] : tooMuch[u]) {
       if ((there & below) == 0) {
         return true;
       }

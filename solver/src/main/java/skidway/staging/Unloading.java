@@ -32,11 +32,11 @@ final class Unloading {
 
   private final WaitingPlaces waiting;
 
-  private Unloading(Occupancy occupancy) {
+  private Unloading(Occupancy occupancy, WaitingPlaces waiting) {
     this.board = occupancy.board;
     this.occupancy = occupancy;
     this.built = new int[board.spotCount()];
-    this.waiting = new WaitingPlaces(occupancy);
+    this.waiting = waiting;
   }
 
   /**
@@ -54,8 +54,9 @@ final class Unloading {
 
   /** What lies on site is brought to its place first, then the trucks are unloaded. */
   static Sequence of(Occupancy occupancy) {
-    Unloading unloading = new Unloading(occupancy);
-    Sequence moves = new Rearranging(occupancy, unloading.waiting).lifts();
+    Rearranging.Result rearranged = Rearranging.of(occupancy);
+    Sequence moves = rearranged.sequence();
+    Unloading unloading = new Unloading(occupancy, rearranged.waiting());
     unloading.lifts.addAll(moves.lifts());
     if (!moves.complete()) {
       return moves;

@@ -41,12 +41,19 @@ final class WaitingPlaces {
     return waitsAt.containsValue(spot);
   }
 
-  /** The place a bundle waits at; it waits no longer. */
-  int leave(int bundle) {
-    Integer from = waitsAt.remove(bundle);
-    if (from == null) {
+  /** The place a bundle waits at. */
+  int place(int bundle) {
+    Integer at = waitsAt.get(bundle);
+    if (at == null) {
       throw new IllegalStateException(bundle + " does not wait.");
     }
+    return at;
+  }
+
+  /** The place a bundle waits at; it waits no longer. */
+  int leave(int bundle) {
+    int from = place(bundle);
+    waitsAt.remove(bundle);
     return from;
   }
 

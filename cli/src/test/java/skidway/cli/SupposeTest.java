@@ -1,0 +1,103 @@
+package skidway.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What might happen, side by side, without a word of it written. */
+class SupposeTest {
+  private static final String[] EFFORT = {"--effort", "300"};
+
+  @TempDir private Path temp;
+  private Path job = Path.of("");
+
+  @BeforeEach
+  void stageTheCabin() throws IOException {
+    job = DemoFolder.copy("cabin", temp);
+    assertThat(Shell.run("stage", job.toString(), "--effort", "300").code()).isLessThan(2);
+    assertThat(Shell.run("record", job.toString(), "arrived", "L1").code()).isZero();
+    assertThat(Shell.run("record", job.toString(), "placed", "L1", "as", "planned").code())
+        .isZero();
+  }
+
+  private Shell suppose(String... texts) {
+    Stream<String> said = Stream.of(texts).flatMap(text -> Stream.of("--suppose", text));
+    Stream<String> args = Stream.concat(Stream.of("restage", job.toString()), said);
+    return Shell.run(Stream.concat(args, Stream.of(EFFORT)).toArray(String[]::new));
+  }
+
+  private TreeMap<String, String> files() throws IOException {
+    TreeMap<String, String> files = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(job)) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        files.put(file.toString(), Files.readString(file));
+      }
+    }
+    return files;
+  }
+
+  @Test
+  void eachFutureHasItsRowAndNothingIsWritten() throws IOException {
+    TreeMap<String, String> before = files();
+    Shell told = suppose("late L2 until +2d", "late L2 until 2031-06-20; missing L1-1");
+    assertThat(told.code()).isEqualTo(2);
+    assertThat(told.err()).contains("L1-1").contains("Nothing was recorded.");
+    told = suppose("late L2 until +2d", "late L2 until +9d");
+    assertThat(told.code()).as(told.err()).isZero();
+    List<String> rows = told.out().lines().toList();
+    assertThat(rows.get(0)).startsWith("What if").contains("hours lost", "tags");
+    assertThat(rows.get(1)).startsWith("as recorded").contains("nothing", "all");
+    assertThat(rows.get(2)).startsWith("late L2 until +2d");
+    assertThat(rows.get(3)).startsWith("late L2 until +9d");
+    assertThat(told.out()).contains("Nothing was recorded and no plan was written.");
+    assertThat(hoursLost(rows.get(2))).isGreaterThan(0);
+    // Seven more days, five of them working days from 07:00 to 16:00.
+    assertThat(hoursLost(rows.get(3)) - hoursLost(rows.get(2))).isEqualTo(45);
+    assertThat(files()).isEqualTo(before);
+  }
+
+  /** The third figure of a row; names are told apart from figures by two spaces. */
+  private static double hoursLost(String row) {
+    String cell = Stream.of(row.split(" {2,}", -1)).toList().get(3);
+    return Double.parseDouble(cell.replace(" h", ""));
+  }
+
+  @Test
+  void whatCannotBeReadOrCannotHappenIsRefused() {
+    assertThat(suppose("late L9 until +2d").code()).isEqualTo(2);
+    assertThat(suppose("late L9 until +2d").err()).contains("That was supposed: late L9");
+    assertThat(suppose("rain").err()).contains("'rain' does not say what happened.");
+    assertThat(suppose(" ; ").err()).contains("says nothing");
+    assertThat(suppose("arrived L1").code()).isEqualTo(2);
+  }
+
+  /** One bundle was put elsewhere; the sheet of changes is written beside the sentences. */
+  @Test
+  void changesAreWrittenAsTheirNameSays() throws IOException {
+    assertThat(Shell.run("record", job.toString(), "missing", "B09").code()).isZero();
+    assertThat(Shell.run("restage", job.toString(), "--effort", "300").code()).isLessThan(2);
+    Path page = temp.resolve("changes.html");
+    Shell told = Shell.run("changes", job.toString(), "--out", page.toString());
+    assertThat(told.code()).as(told.err()).isZero();
+    assertThat(told.out()).contains("Change sheet: " + page);
+    assertThat(page).content().contains("Tags to take off", "What it costs", "<svg");
+    Path map = temp.resolve("changes.svg");
+    assertThat(Shell.run("changes", job.toString(), "--out", map.toString()).code()).isZero();
+    assertThat(map).content().startsWith("<svg");
+    Shell refused = Shell.run("changes", job.toString(), "--out", temp + "/changes.doc");
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err()).contains("must end in .html, .pdf or .svg");
+    assertThat(temp.resolve("changes.doc")).doesNotExist();
+    Shell nowhere = Shell.run("changes", job.toString(), "--out", temp + "/none/changes.svg");
+    assertThat(nowhere.code()).isEqualTo(2);
+    assertThat(nowhere.err()).contains("its folder is there");
+  }
+}
