@@ -54,6 +54,12 @@ final class PdfPrinter {
         });
   }
 
+  /** Writes one at once. */
+  void write(String what, String name, Supplier<String> html, Foot foot) {
+    begin(what, name, html, foot);
+    finish();
+  }
+
   /** Writes all that were begun. */
   void finish() {
     Set<String> told = new LinkedHashSet<>();
