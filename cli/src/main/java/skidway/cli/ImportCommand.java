@@ -53,8 +53,10 @@ final class ImportCommand implements Callable<Integer> {
     imported.weights().forEach(line -> screen.result("%s", line));
     screen.result("");
     screen.result(
-        "Load %s: %d bundles, %d pieces.",
-        String.join(", ", imported.loads()), imported.bundles(), imported.pieces());
+        "Load %s: %s, %s.",
+        String.join(", ", imported.loads()),
+        counted(imported.bundles(), "bundle"),
+        counted(imported.pieces(), "piece"));
     tellDifferences(imported);
     if (imported.needsReplace()) {
       screen.say(
@@ -80,11 +82,11 @@ final class ImportCommand implements Callable<Integer> {
 
   private void tellColumns(Intake intake) {
     screen.result(
-        "%s: %s, %s, %d rows of timbers",
+        "%s: %s, %s, %s of timbers",
         file.getFileName(),
         intake.origin(),
         intake.headerRow() == 0 ? "no header" : "header in row " + intake.headerRow(),
-        intake.rows());
+        counted(intake.rows(), "row"));
     screen.result("");
     TextTable table =
         new TextTable("column", "header", "1st row", "2nd row", "3rd row", "taken for", "why");
@@ -119,16 +121,19 @@ final class ImportCommand implements Callable<Integer> {
     return line.length() <= 20 ? line : line.substring(0, 17) + "...";
   }
 
+  private static String counted(int count, String word) {
+    return count + " " + word + (count == 1 ? "" : "s");
+  }
+
   private void tellDifferences(Imported imported) {
     if (imported.nothingNew()) {
       screen.result("The job has these timbers already, all the same.");
       return;
     }
     if (imported.loadsWereThere()) {
-      int count = imported.differences().size();
       screen.result(
-          "%d %s from the job (+ new, - gone, ~ changed):",
-          count, count == 1 ? "difference" : "differences");
+          "%s from the job (+ new, - gone, ~ changed):",
+          counted(imported.differences().size(), "difference"));
       shortened(imported.differences()).forEach(line -> screen.result("  %s", line));
       LostEvents.of(folder, imported.gone()).forEach(line -> screen.result("%s", line));
     }

@@ -150,6 +150,25 @@ class ImportTest {
         .isEqualTo(ExitCode.FINE);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Mark,Wall,Course,Length (mm),Width,Height,Species,Moisture,Bundle#a1,W1,1,3300,6,8,eastern white pine,19,B1 | bare numbers such as 6.0 in column E (width) | add --unit width=mm | 2",
+        "Mark,Wall,Course,Length (mm),Section (mm),Species,Moisture,Bundle | no timbers below the header | name another sheet | 1",
+        "<html><body>Mark</body></html> | no header in UTF-8 text | look whether this is the right file | 1",
+        "Mark,Wall,Course,Length (m),Section (mm),Species,Moisture,Bundle#a1,W1,1,3300,150x200,eastern white pine,19,B1 | list.csv:2:9: found 3300 m as length | check the figure and its unit | 1"
+      })
+  void aListThatMayMeanTwoThingsOrNothingIsOneMessageEach(
+      String lines, String found, String wayOut, int problems) throws IOException {
+    Path job = empty("cabin");
+    Path list = Files.writeString(dir.resolve("list.csv"), lines.replace('#', '\n') + "\n");
+    Shell shell = take(job, list, "--load", "L1");
+    assertThat(shell.code()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(shell.err()).contains(found, wayOut, problems + " problem");
+    assertThat(job.resolve("pieces.csv")).doesNotExist();
+  }
+
   @Test
   void whatTheJobRefusesIsToldAtTheListsCell() throws IOException {
     Path job = empty("cabin");

@@ -78,8 +78,9 @@ final class BundleRows {
       bundles.add(bundle(group, load, offOrder));
     }
     notes.add(
-        bundles.size()
-            + " bundles: sizes computed from their timbers, without bands and stickers; measure them and correct bundles.csv.");
+        (bundles.size() == 1 ? "1 bundle: size" : bundles.size() + " bundles: sizes")
+            + " computed from the timbers, without bands and stickers; measure and correct"
+            + " bundles.csv.");
     if (counted) {
       notes.add(
           "Off-order: the first bundle of the list comes off first; correct off_order in bundles.csv if not.");

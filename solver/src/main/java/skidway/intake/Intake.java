@@ -71,7 +71,11 @@ public final class Intake {
   public Imported take() {
     Trouble trouble = reading.trouble();
     List<String> notes = new ArrayList<>(reading.notes());
-    Optional<MarkPattern> pattern = MarkChoice.of(reading, notes, trouble);
+    boolean any =
+        !reading.rows().isEmpty()
+            && (reading.header().found() || reading.table().has(Meaning.LENGTH));
+    Optional<MarkPattern> pattern =
+        any ? MarkChoice.of(reading, notes, trouble) : Optional.empty();
     Required.check(reading, pattern, trouble);
     trouble.throwIfAny();
     List<NewPiece> pieces = new Takings(reading, notes).pieces(pattern);

@@ -9,6 +9,21 @@ final class Required {
 
   static void check(Reading reading, Optional<MarkPattern> pattern, Trouble trouble) {
     ListTable table = reading.table();
+    if (!reading.header().found() && !table.has(Meaning.LENGTH)) {
+      trouble.add(
+          "no header in " + reading.grid().origin() + ", and no column that shows by itself",
+          "a list has a row of words such as Mark, Wall, Course, Length above its columns",
+          "look whether this is the right file or --sheet; else name that row with --header, or"
+              + " columns with --column length=E");
+      return;
+    }
+    if (reading.rows().isEmpty()) {
+      trouble.add(
+          "no timbers below the header",
+          "a list has a row or more",
+          "look at the file, or name another sheet with --sheet");
+      return;
+    }
     lacks(table, Meaning.LENGTH, "length", "name its column, such as --column length=E", trouble);
     if (!table.has(Meaning.SECTION)) {
       for (Meaning side : List.of(Meaning.WIDTH, Meaning.HEIGHT)) {

@@ -1,9 +1,11 @@
 package skidway.intake;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import skidway.job.CsvText;
@@ -35,6 +37,7 @@ final class Retelling {
 
   /** Adds the problems of the list to others of it. */
   void tell(List<Problem> problems, Trouble trouble) {
+    Set<String> told = new HashSet<>();
     for (Problem problem : problems) {
       ListRow row = sources.getOrDefault(problem.file(), Map.of()).get(problem.line());
       if (row == null) {
@@ -47,6 +50,10 @@ final class Retelling {
           table.columns().containsKey(meaning)
               ? table.place(row, meaning)
               : column + " of row " + row.number();
+      boolean again = !told.add(where) && problem.file().equals("bundles.csv");
+      if (again) {
+        continue; // a bundle's size comes from its timbers, and theirs is told
+      }
       trouble.add(
           table.cell(row, meaning),
           problem.found() + " (" + where + ")",

@@ -7,6 +7,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.CellType;
@@ -20,26 +21,25 @@ final class SheetGrid {
   /** Spreadsheet programs show at most so many digits; the rest is noise of binary fractions. */
   private static final MathContext SHOWN = new MathContext(15);
 
+  /** Among so many the list is looked for. */
+  private static final int MOST_SHEETS = 20;
+
   private SheetGrid() {}
 
   static Grid read(String fileName, byte[] bytes, Optional<String> wanted) {
     try {
       Unpacking.check(fileName, bytes);
       try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(bytes))) {
-        Sheet sheet = sheet(book, fileName, wanted);
-        List<ListRow> rows = new ArrayList<>();
-        try (Stream<Row> stream = sheet.openStream()) {
-          stream.forEach(row -> add(row, rows, fileName));
-        }
-        GridLimits.check(fileName, rows);
-        if (rows.isEmpty()) {
+        Grid first = grid(sheet(book, fileName, wanted), fileName);
+        Grid grid = wanted.isEmpty() ? withHeader(book, first) : first;
+        if (grid.rows().isEmpty()) {
           throw Trouble.of(
               fileName,
-              "a sheet " + Trouble.quote(sheet.getName()) + " without text",
+              "a " + grid.origin() + " without text",
               "a list has a header and rows",
               "name another with --sheet; there are " + names(book));
         }
-        return new Grid(fileName, "sheet " + Trouble.quote(sheet.getName()), true, rows);
+        return grid;
       }
     } catch (BadInput e) {
       throw e;
@@ -51,6 +51,29 @@ final class SheetGrid {
           "a packing list is a sound XLSX spreadsheet",
           "open it in a spreadsheet program and save it again");
     }
+  }
+
+  private static Grid grid(Sheet sheet, String fileName) throws IOException {
+    List<ListRow> rows = new ArrayList<>();
+    try (Stream<Row> stream = sheet.openStream()) {
+      stream.forEach(row -> add(row, rows, fileName));
+    }
+    GridLimits.check(fileName, rows);
+    return new Grid(fileName, "sheet " + Trouble.quote(sheet.getName()), true, rows);
+  }
+
+  /** The first sheet with a header: a cover or notes often stand before the list. */
+  private static Grid withHeader(ReadableWorkbook book, Grid first) throws IOException {
+    if (Header.find(first, OptionalInt.empty()).found()) {
+      return first;
+    }
+    for (Sheet sheet : book.getSheets().skip(1).limit(MOST_SHEETS).toList()) {
+      Grid grid = grid(sheet, first.fileName());
+      if (Header.find(grid, OptionalInt.empty()).found()) {
+        return grid;
+      }
+    }
+    return first;
   }
 
   private static Sheet sheet(ReadableWorkbook book, String fileName, Optional<String> wanted) {
@@ -69,7 +92,7 @@ final class SheetGrid {
 
   private static String names(ReadableWorkbook book) {
     return book.getSheets()
-        .limit(20)
+        .limit(MOST_SHEETS)
         .map(s -> Trouble.quote(s.getName()))
         .collect(Collectors.joining(", "));
   }

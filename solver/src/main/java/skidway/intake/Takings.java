@@ -26,13 +26,6 @@ final class Takings {
   List<NewPiece> pieces(Optional<MarkPattern> pattern) {
     ListTable table = reading.table();
     RowReader reader = new RowReader(table, trouble, moistureInShares());
-    if (reading.rows().isEmpty()) {
-      trouble.add(
-          "no timbers below the header",
-          "a list has a row or more",
-          "look at the sheet, or name it with --sheet");
-      trouble.throwIfAny();
-    }
     String load = wholeLoad();
     trouble.throwIfAny();
     Places places = new Places();

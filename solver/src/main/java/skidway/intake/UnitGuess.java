@@ -6,7 +6,8 @@ import skidway.units.UnitSystem;
 
 /**
  * Finds the unit of bare numbers by what is believable of timbers: the job's own unit if all
- * numbers make sense in it, else the only unit of the job's system in which they do.
+ * numbers make sense in it, else the only unit of the job's system in which they do. What may be
+ * centimetres may as well be inches: 6 by 8 is taken for neither.
  */
 final class UnitGuess {
   /** The longest timber of a list is no shorter and no longer than this, metres (assumption). */
@@ -25,7 +26,7 @@ final class UnitGuess {
   static Optional<ListUnit> of(Meaning meaning, List<Double> numbers, UnitSystem job) {
     List<ListUnit> units =
         job == UnitSystem.METRIC
-            ? List.of(ListUnit.METRE, ListUnit.CENTIMETRE, ListUnit.MILLIMETRE)
+            ? List.of(ListUnit.METRE, ListUnit.CENTIMETRE, ListUnit.MILLIMETRE, ListUnit.INCH)
             : List.of(ListUnit.FOOT, ListUnit.INCH);
     List<ListUnit> sensible =
         units.stream().filter(u -> makesSense(meaning, numbers, u.inSi())).toList();

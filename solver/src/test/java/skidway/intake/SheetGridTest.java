@@ -75,6 +75,22 @@ class SheetGridTest {
   }
 
   @Test
+  void aCoverBeforeTheListIsPassedOver() throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (XSSFWorkbook book = new XSSFWorkbook()) {
+      book.createSheet("Cover").createRow(0).createCell(0).setCellValue("The mill");
+      var sheet = book.createSheet("List");
+      var row = sheet.createRow(0);
+      row.createCell(0).setCellValue("Mark");
+      row.createCell(1).setCellValue("Length");
+      book.write(bytes);
+    }
+    assertThat(read(bytes.toByteArray()).origin()).isEqualTo("sheet \"List\"");
+    Grid named = SheetGrid.read("list.xlsx", bytes.toByteArray(), Optional.of("cover"));
+    assertThat(named.origin()).isEqualTo("sheet \"Cover\"");
+  }
+
+  @Test
   void anotherSheetIsNamed() {
     assertThatThrownBy(
             () -> SheetGrid.read("l.xlsx", DialectPropertyTest.fast(TABLE), Optional.of("Lots")))
