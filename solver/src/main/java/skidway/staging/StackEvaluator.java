@@ -32,11 +32,11 @@ final class StackEvaluator {
     /** Bundle numbers are small and alike, so that they must be stirred well. */
     @Override
     public int hashCode() {
-      long stirred = (first * STIR ^ second) * STIR ^ third;
+      long stirred = (((first * STIR) ^ second) * STIR) ^ third;
       stirred ^= stirred >>> 31;
-      stirred = (stirred ^ stirred >>> 32) * STIR + footing;
-      stirred = (stirred ^ stirred >>> 29) * STIR + home;
-      return (int) (stirred ^ stirred >>> 32);
+      stirred = (stirred ^ (stirred >>> 32)) * STIR + footing;
+      stirred = (stirred ^ (stirred >>> 29)) * STIR + home;
+      return (int) (stirred ^ (stirred >>> 32));
     }
   }
 
@@ -49,6 +49,11 @@ final class StackEvaluator {
     this.board = board;
     this.waits = waits;
     this.mostTiers = (int) board.task.settings().get(Setting.STACK_TIERS);
+  }
+
+  /** The same with a memory of its own. */
+  StackEvaluator apart() {
+    return new StackEvaluator(board, waits);
   }
 
   /**
