@@ -25,7 +25,7 @@ import skidway.timber.Piece;
 /**
  * The problem in arrays, as the search reads it: bundle and spot numbers instead of objects, every
  * price and refusal of a bundle on a spot worked out once. Never changes after it is built, but for
- * what it remembers of {@link #share}.
+ * what it remembers of {@link #share}; two searches may remember the same share twice.
  */
 final class Board {
   /** Price of a bundle on a spot where a rule keeps it off. */

@@ -314,6 +314,11 @@ final class Occupancy {
     return costMs;
   }
 
+  /** Whether more bundles have a spot, or as many at less cost. */
+  boolean isBetterThan(Occupancy other) {
+    return unplaced != other.unplaced ? unplaced < other.unplaced : costMs() < other.costMs();
+  }
+
   int unplaced() {
     return unplaced;
   }

@@ -33,11 +33,11 @@ final class StackEvaluator {
     /** Bundle numbers are small and alike, so that they must be stirred well. */
     @Override
     public int hashCode() {
-      long stirred = (first * STIR ^ second) * STIR ^ third;
+      long stirred = (((first * STIR) ^ second) * STIR) ^ third;
       stirred ^= stirred >>> 31;
-      stirred = (stirred ^ stirred >>> 32) * STIR + footing;
-      stirred = (stirred ^ stirred >>> 29) * STIR + home;
-      return (int) (stirred ^ stirred >>> 32);
+      stirred = (stirred ^ (stirred >>> 32)) * STIR + footing;
+      stirred = (stirred ^ (stirred >>> 29)) * STIR + home;
+      return (int) (stirred ^ (stirred >>> 32));
     }
   }
 
@@ -58,6 +58,11 @@ final class StackEvaluator {
     this.waits = waits;
     this.given = Map.copyOf(given);
     this.mostTiers = (int) board.task.settings().get(Setting.STACK_TIERS);
+  }
+
+  /** The same with a memory of its own. */
+  StackEvaluator apart() {
+    return new StackEvaluator(board, waits);
   }
 
   /**

@@ -79,7 +79,7 @@ final class Stacking {
   private int barredBy(int u) {
     int barredBy = 0;
     for (int v = 0; v < pile.size; v++) {
-      int mustNotBeBeneath = later[v] | pile.with[v] & (closed[v] | unsupportive[v]);
+      int mustNotBeBeneath = later[v] | (pile.with[v] & (closed[v] | unsupportive[v]));
       barredBy |= v != u && (mustNotBeBeneath >> u & 1) == 1 ? 1 << v : 0;
     }
     return barredBy;

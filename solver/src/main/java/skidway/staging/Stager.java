@@ -147,7 +147,7 @@ public final class Stager {
     }
     improve(asBefore, share);
     improve(afresh, share);
-    return isBetter(afresh, asBefore) ? afresh : asBefore;
+    return afresh.isBetterThan(asBefore) ? afresh : asBefore;
   }
 
   /** Where everything would lie if nothing lay there yet but what must stay. */
@@ -169,10 +169,6 @@ public final class Stager {
         PlanWriter.effort(occupancy));
   }
 
-  private static boolean isBetter(Occupancy a, Occupancy b) {
-    return a.unplaced() != b.unplaced() ? a.unplaced() < b.unplaced() : a.costMs() < b.costMs();
-  }
-
   private StagingSolution.Ground ground(long calculations) {
     return new StagingSolution.Ground(
         board, evaluator, List.copyOf(shutTogether), stop, new DrawBudget(calculations));
@@ -181,7 +177,7 @@ public final class Stager {
   private void improve(Occupancy occupancy, long calculations) {
     int delivered = board.bundleCount();
     int[] best =
-        new Annealing(ground(calculations), mode)
+        new TwoSearches(ground(calculations), mode)
             .improve(
                 occupancy.snapshot(),
                 limits.seed(),

@@ -21,6 +21,11 @@ class StagingSolution {
       List<int[]> shutTogether,
       StopButton stop,
       DrawBudget draws) {
+    /** The same ground for another search at the same time: nothing that changes is shared. */
+    Ground apart(long calculations) {
+      return new Ground(board, evaluator.apart(), shutTogether, stop, new DrawBudget(calculations));
+    }
+
     /** Nothing lies anywhere yet, not even what lies there from the start. */
     Occupancy empty() {
       Occupancy occupancy = new Occupancy(board, evaluator, shutTogether);
