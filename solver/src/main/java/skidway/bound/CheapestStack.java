@@ -21,6 +21,8 @@ final class CheapestStack {
   /** Told of sets of bundles. */
   interface Sink {
     /**
+     * Takes a set and what it costs at the prices asked for.
+     *
      * @param set growing
      */
     void set(int[] set, long valueMs);

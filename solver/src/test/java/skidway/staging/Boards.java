@@ -17,6 +17,10 @@ final class Boards {
   }
 
   static Board board(Task task, int[][] excludes, Spot... spots) {
+    return board(task, Presence.of(task), excludes, spots);
+  }
+
+  static Board board(Task task, Presence presence, int[][] excludes, Spot... spots) {
     PullOrder order = task.pullOrder();
     double[][] metres = new double[spots.length][order.placements().size()];
     for (int s = 0; s < spots.length; s++) {
@@ -26,7 +30,7 @@ final class Boards {
     }
     double[] heightCapM = new double[spots.length];
     Arrays.fill(heightCapM, Double.POSITIVE_INFINITY);
-    return new Board(task, List.of(spots), heightCapM, excludes, metres, order, Presence.of(task));
+    return new Board(task, List.of(spots), heightCapM, excludes, metres, order, presence);
   }
 
   static StagingSolution.Ground ground(Board board) {

@@ -1,0 +1,119 @@
+package skidway.staging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static skidway.testkit.SiteBuilder.aSite;
+import static skidway.testkit.SiteBuilder.rack;
+import static skidway.testkit.SiteBuilder.spot;
+import static skidway.testkit.Tasks.task;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import skidway.bound.LowerBound;
+import skidway.plan.Presence;
+import skidway.plan.Stack;
+import skidway.plan.Start;
+import skidway.plan.Task;
+import skidway.site.JoistDesign;
+import skidway.site.Joists;
+import skidway.site.Point;
+import skidway.site.Spot;
+import skidway.testkit.RandomDelivery;
+import skidway.testkit.SiteBuilder;
+
+/** Every way to place five bundles is looked at: none may cost less than what is proven. */
+class BoundGroundTest {
+  private static final int BUNDLES = 5;
+  private static final long STEPS = 8_000;
+
+  /** The first two are in each other's way, the next two share what the deck bears. */
+  private static final Spot[] SPOTS = {
+    spot("A", "yard", 10, 8, 4.5, 1),
+    spot("B", "yard", 11, 8.3, 4.5, 1),
+    spot("D", "deck", 15, 18, 4.5, 1),
+    spot("E", "deck", 15, 21.5, 4.5, 1),
+    rack("R", "yard", 26, 8, 2, 1)
+  };
+
+  private static final int[][] EXCLUDES = {{1}, {0}, {}, {}, {}};
+
+  private static SiteBuilder site(Random random) {
+    Joists weak =
+        new Joists(
+            0,
+            0.4,
+            new Point(10, 16),
+            List.of(new Point(9.9, 15.9), new Point(15, 20), new Point(20.1, 24.1)),
+            new JoistDesign.LiveLoad(0.3 + random.nextDouble()));
+    return aSite()
+        .deckAllowed(2 + random.nextDouble())
+        .deckTotal(200 + random.nextInt(300))
+        .joists(weak)
+        .spots(SPOTS);
+  }
+
+  private static Task fresh(Random random) {
+    return task(site(random).build(), RandomDelivery.bundles(random, BUNDLES));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+  void onAnEmptySite(long seed) {
+    Task task = fresh(new Random(seed));
+    assertNothingIsCheaperThanProven(Boards.board(task, EXCLUDES, SPOTS));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+  void whenBundlesComeAfterOthersAreUsedUp(long seed) {
+    Random random = new Random(seed);
+    Task task = fresh(random);
+    int pulled = 1 + random.nextInt(task.delivery().pieces().size());
+    Presence presence = Presence.of(task, arrival -> pulled * arrival.getDayOfYear());
+    assertNothingIsCheaperThanProven(Boards.board(task, presence, EXCLUDES, SPOTS));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+  void whenSomethingLiesThere(long seed) {
+    Random random = new Random(seed);
+    Task task = fresh(random);
+    Set<String> fixed = random.nextInt(3) == 0 ? Set.of("B1") : Set.of();
+    List<String> lying = random.nextBoolean() ? List.of("B1", "B2") : List.of("B2", "B1");
+    Spot spot = SPOTS[random.nextInt(4)];
+    Start start =
+        new Start(List.of(new Stack(spot, lying)), Map.of(), List.of(spot), fixed, Set.of());
+    assertNothingIsCheaperThanProven(Boards.board(task.startingFrom(start), EXCLUDES, SPOTS));
+  }
+
+  private static void assertNothingIsCheaperThanProven(Board board) {
+    int ways = board.spotCount() + 1;
+    Occupancy occupancy = Boards.ground(board).empty();
+    long cheapestMs = Long.MAX_VALUE;
+    int fewestLeft = BUNDLES;
+    for (int code = 0; code < Math.pow(ways, BUNDLES); code++) {
+      occupancy.clear();
+      for (int b = 0, rest = code; b < BUNDLES; b++, rest /= ways) {
+        occupancy.put(b, rest % ways - 1);
+      }
+      if (occupancy.legal() && occupancy.unplaced() <= fewestLeft) {
+        boolean fewer = occupancy.unplaced() < fewestLeft;
+        cheapestMs = fewer ? occupancy.costMs() : Math.min(cheapestMs, occupancy.costMs());
+        fewestLeft = occupancy.unplaced();
+      }
+    }
+    BoundGround ground = new BoundGround(board, occupancy.isTolerant());
+    LowerBound bound = new LowerBound(ground, board.moments, fewestLeft);
+    bound.raise(3 * cheapestMs, STEPS, () -> false);
+    assertThat(bound.provenMs()).isPositive().isLessThanOrEqualTo(cheapestMs);
+    if (fewestLeft == 0) {
+      Tribunal tribunal = new Tribunal(occupancy, Boards.ground(board), plan -> true);
+      bound.close(cheapestMs + 1, 1_000_000, tribunal);
+      assertThat(bound.provenMs()).isEqualTo(cheapestMs);
+      assertThat(tribunal.best().costMs()).isEqualTo(cheapestMs);
+    }
+  }
+}
