@@ -89,6 +89,9 @@ class RestageTest {
     assertThat(told.code()).as(told.err()).isZero();
     assertThat(told.out()).contains("Change sheet: " + page);
     assertThat(page).content().contains("Tags to take off", "What it costs", "<svg");
+    Shell printed = Shell.run("print", job.toString(), "--no-pdf", "--only", "unload");
+    assertThat(printed.out()).contains("Changes since revision 1: ");
+    assertThat(job.resolve("out").resolve("changes-002.html")).hasSameTextualContentAs(page);
     Path map = temp.resolve("changes.svg");
     assertThat(Shell.run("changes", job.toString(), "--out", map.toString()).code()).isZero();
     assertThat(map).content().startsWith("<svg");
