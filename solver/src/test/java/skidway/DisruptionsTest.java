@@ -2,6 +2,8 @@ package skidway;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -11,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import skidway.audit.Finding;
@@ -45,17 +48,43 @@ class DisruptionsTest {
     check(job, first(job, 4000), seed, 4000);
   }
 
-  /** Twenty disruptions each; prints what they cost. */
+  /** Where stacks must be built, few places are left to wait at. */
+  @Test
+  void onATinyYardTheRestIsPlannedNoWorseEither(@TempDir Path folder) throws IOException {
+    Job job = tinyYard(folder);
+    check(job, first(job, 2000), 5, 2000);
+  }
+
+  /**
+   * Many disruptions each, 20 or {@code -Dskidway.disruptions}, searched with 100,000 calculations
+   * or {@code -Dskidway.effort}; prints what they cost.
+   */
   @Test
   @Tag("long")
-  void manyDisruptions() {
-    for (String demo : List.of("cabin", "l-house")) {
-      Job job = job(demo);
-      Plan plan = first(job, 100_000);
-      for (long seed = 1; seed <= 20; seed++) {
-        check(job, plan, seed, 100_000);
+  void manyDisruptions(@TempDir Path folder) throws IOException {
+    long effort = Long.getLong("skidway.effort", 100_000);
+    for (Job job : List.of(job("cabin"), tinyYard(folder), job("l-house"))) {
+      Plan plan = first(job, effort);
+      for (long seed = 1; seed <= Long.getLong("skidway.disruptions", 20); seed++) {
+        check(job, plan, seed, effort);
       }
     }
+  }
+
+  /** The cabin with a third of its yard. */
+  private static Job tinyYard(Path folder) throws IOException {
+    Path cabin = Path.of("..", "demo-data", "cabin");
+    for (String name : List.of("job.json", "pieces.csv", "bundles.csv", "loads.csv")) {
+      Files.copy(cabin.resolve(name), folder.resolve(name));
+    }
+    String site = Files.readString(cabin.resolve("site.json"));
+    String tiny =
+        site.replace(
+            "[[4, 4], [25, 4], [25, 10.4], [4, 10.4]]",
+            "[[8.5, 7], [19, 7], [19, 10.4], [8.5, 10.4]]");
+    assertThat(tiny).isNotEqualTo(site);
+    Files.writeString(folder.resolve("site.json"), tiny);
+    return JobReader.read(folder);
   }
 
   private static Job job(String demo) {

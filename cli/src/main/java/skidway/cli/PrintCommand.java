@@ -3,6 +3,7 @@ package skidway.cli;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import skidway.audit.Audit;
 import skidway.audit.AuditReport;
+import skidway.job.History;
 import skidway.job.OutFiles;
 import skidway.job.PlanFiles;
 import skidway.paper.Foot;
@@ -97,6 +99,9 @@ final class PrintCommand implements Callable<Integer> {
       Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
       pdf.begin("Pages", name + ".pdf", packet::forPdf, foot);
     }
+    if (parts.contains(Part.UNLOAD) && plan.events() > 0) {
+      changes(screen, chosen, paper, stem);
+    }
     if (parts.contains(Part.PULL)) {
       String pulls = PullCsv.text(task, plan, fingerprint);
       screen.result("Pull list for a spreadsheet: %s", OutFiles.write(out, "pull.csv", pulls));
@@ -106,6 +111,28 @@ final class PrintCommand implements Callable<Integer> {
     }
     pdf.finish();
     return code(screen, broken, audit);
+  }
+
+  /** What the revision changes against the one before, when it was made from what happened. */
+  private static void changes(Screen screen, ChosenPlan chosen, PaperOptions paper, String stem) {
+    History history = History.of(chosen.job());
+    Optional<Plan> before =
+        history.plans().stream()
+            .filter(p -> p.revision() < chosen.plan().revision())
+            .reduce((earlier, later) -> later);
+    if (before.isEmpty()) {
+      return;
+    }
+    ChangePrinter sheet =
+        new ChangePrinter(new PlanChanges(history, before.get(), chosen.plan()), paper);
+    List<String> kinds = paper.press().isPresent() ? List.of(".html", ".pdf") : List.of(".html");
+    for (String kind : kinds) {
+      String name = "changes-" + stem + kind;
+      byte[] bytes = sheet.as(Path.of(name));
+      screen.result(
+          "Changes since revision %d: %s",
+          before.get().revision(), OutFiles.write(chosen.job().folder(), name, bytes));
+    }
   }
 
   private static int code(Screen screen, List<String> broken, AuditReport audit) {

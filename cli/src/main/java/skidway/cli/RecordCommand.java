@@ -35,6 +35,7 @@ import skidway.progress.Event;
       "  placed BUNDLE at SPOT [tier N]",
       "  placed LOAD as planned",
       "  moved BUNDLE to SPOT [tier N]",
+      "  moved as planned (all moves of the newest plan)",
       "  missing | damaged | found BUNDLE-or-PIECE",
       "  late LOAD --until TIME",
       "  pulled PIECE ... | pulled --through PIECE-or-COURSE",

@@ -2,7 +2,9 @@ package skidway.cli;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -47,7 +49,7 @@ final class Recorder {
   List<Event> events() {
     boolean stacks = List.of(Sentence.Kind.PLACED, Sentence.Kind.MOVED).contains(said.kind());
     refuse(!stacks && (said.spot().isPresent() || said.tier().isPresent()), "a spot or tier");
-    refuse(said.kind() != Sentence.Kind.PLACED && said.asPlanned(), "'as planned'");
+    refuse(!stacks && said.asPlanned(), "'as planned'");
     refuse(said.kind() != Sentence.Kind.LATE && said.until().isPresent(), "a time to wait for");
     refuse(said.kind() != Sentence.Kind.PULLED && said.through().isPresent(), "'through'");
     switch (said.kind()) {
@@ -56,7 +58,7 @@ final class Recorder {
       case DAMAGED -> each("a bundle or piece", id -> new Event.Damaged(seq(), at, by, id));
       case FOUND -> each("a bundle or piece", id -> new Event.Found(seq(), at, by, id));
       case PLACED -> placed();
-      case MOVED -> put("moved");
+      case MOVED -> moved();
       case LATE -> late();
       case PULLED -> pulled();
       case UNDO -> undo();
@@ -128,6 +130,57 @@ final class Recorder {
               + name
               + " is left to be put down; nothing was recorded. Way out: place bundles by name.");
     }
+  }
+
+  /** A bundle that is named, or else all that the plan moves. */
+  private void moved() {
+    boolean named = !said.names().isEmpty() || said.spot().isPresent() || said.tier().isPresent();
+    if (!named) {
+      movedAsPlanned();
+    } else if (said.asPlanned()) {
+      throw bad("'moved as planned' means all moves of the plan and takes no name or place.");
+    } else {
+      put("moved");
+    }
+  }
+
+  private void movedAsPlanned() {
+    List<AsPlanned.Put> moves = AsPlanned.moves(standing.chosen().plan());
+    int done = movesDone(moves);
+    if (done > 0) {
+      notes.add("Left out, done already: the first " + done + " of " + moves.size() + " moves.");
+    }
+    moves.stream()
+        .skip(done)
+        .forEach(
+            put ->
+                events.add(
+                    new Event.Moved(seq(), at, by, put.bundleId(), put.spotId(), put.tier())));
+    if (events.isEmpty()) {
+      throw new BadUsage(
+          "By revision "
+              + standing.chosen().plan().revision()
+              + " nothing that lies is left to be moved; nothing was recorded. Way out: say what was"
+              + " moved: moved BUNDLE to SPOT.");
+    }
+  }
+
+  /** After how many of the moves everything lies as it does now; none if it never does. */
+  private int movesDone(List<AsPlanned.Put> moves) {
+    Map<String, Optional<String>> now = new HashMap<>();
+    Map<String, Optional<String>> then = new HashMap<>();
+    for (AsPlanned.Put put : moves) {
+      String id = put.bundleId();
+      now.put(id, standing.progress().spotOf(id));
+      then.put(id, standing.chosen().task().start().stackOf(id).map(s -> s.spot().id()));
+    }
+    for (int done = 0; done < moves.size(); done++) {
+      if (then.equals(now)) {
+        return done;
+      }
+      then.put(moves.get(done).bundleId(), Optional.of(moves.get(done).spotId()));
+    }
+    return then.equals(now) ? moves.size() : 0;
   }
 
   private Event asStacked(String bundleId) {

@@ -42,6 +42,7 @@ record Sentence(
           "placed BUNDLE at SPOT [tier N]",
           "placed LOAD as planned",
           "moved BUNDLE to SPOT [tier N]",
+          "moved as planned (or just: moved; all moves of the newest plan)",
           "missing BUNDLE-or-PIECE",
           "damaged BUNDLE-or-PIECE",
           "found BUNDLE-or-PIECE",

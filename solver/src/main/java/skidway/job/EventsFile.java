@@ -68,7 +68,7 @@ public final class EventsFile {
     } catch (IOException e) {
       throw new NotWritten(
           job.folder().resolve(NAME),
-          "it cannot be written to (" + e + ")",
+          "it cannot be written to (" + DiskWords.of(e) + ")",
           "look whether the folder may be written to and the disk has room; what was recorded"
               + " before is safe",
           e);
@@ -129,7 +129,7 @@ public final class EventsFile {
     } catch (IOException e) {
       problems.add(
           whole,
-          "a file that cannot be read (" + e + ")",
+          "a file that cannot be read (" + DiskWords.of(e) + ")",
           allowed,
           "give yourself the right to read it, or look after the disk");
     }

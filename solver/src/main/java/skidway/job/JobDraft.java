@@ -168,7 +168,7 @@ public final class JobDraft {
     } catch (IOException e) {
       throw new NotWritten(
           folder,
-          "it cannot be written to (" + e + ")",
+          "it cannot be written to (" + DiskWords.of(e) + ")",
           "look whether it may be written to and has room",
           e);
     }

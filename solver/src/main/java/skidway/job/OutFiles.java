@@ -26,7 +26,7 @@ public final class OutFiles {
     } catch (IOException e) {
       throw new NotWritten(
           file,
-          "it cannot be written (" + e + ")",
+          "it cannot be written (" + DiskWords.of(e) + ")",
           "look whether its folder is there, may be written to and has room",
           e);
     }
@@ -43,7 +43,7 @@ public final class OutFiles {
     } catch (IOException e) {
       throw new NotWritten(
           out,
-          "it cannot be written to (" + e + ")",
+          "it cannot be written to (" + DiskWords.of(e) + ")",
           "look whether it is a folder, may be written to and has room",
           e);
     }

@@ -106,7 +106,7 @@ public final class PlanFiles {
     } catch (IOException e) {
       throw new NotWritten(
           plans,
-          "it cannot be written to (" + e + ")",
+          "it cannot be written to (" + DiskWords.of(e) + ")",
           "look whether it is a folder, may be written to and has room",
           e);
     }
@@ -117,7 +117,7 @@ public final class PlanFiles {
         new SourceFile(path.toString(), "")
             .whole()
             .problem(
-                "something that cannot be read (" + e + ")",
+                "something that cannot be read (" + DiskWords.of(e) + ")",
                 "plans are files such as plans/001.json",
                 "give yourself the right to read it, or name another");
     return new BadInput(List.of(problem), 0);

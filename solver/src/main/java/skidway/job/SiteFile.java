@@ -119,7 +119,10 @@ public final class SiteFile {
       AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new NotWritten(
-          file, "it cannot be written to (" + e + ")", "look whether its folder is there", e);
+          file,
+          "it cannot be written to (" + DiskWords.of(e) + ")",
+          "look whether its folder is there",
+          e);
     }
   }
 
@@ -204,7 +207,7 @@ public final class SiteFile {
     } catch (IOException e) {
       throw new NotWritten(
           folder,
-          "it cannot be written to (" + e + ")",
+          "it cannot be written to (" + DiskWords.of(e) + ")",
           "look whether it is a folder, may be written to and has room",
           e);
     }

@@ -1,9 +1,11 @@
 package skidway.progress;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
@@ -35,5 +37,24 @@ public final class AsPlanned {
       }
     }
     return new ArrayList<>(last.values());
+  }
+
+  /**
+   * The lifts of what lay there already when a plan began, in order: a bundle that is set aside on
+   * the way comes twice.
+   */
+  public static List<Put> moves(Plan plan) {
+    List<Put> moves = new ArrayList<>();
+    Set<String> aside = new HashSet<>();
+    for (Step step : plan.steps()) {
+      boolean on = step.kind() == StepKind.LIFT_ON && aside.contains(step.bundleId());
+      if (step.kind() == StepKind.SET_ASIDE) {
+        aside.add(step.bundleId());
+      }
+      if (on || step.kind() == StepKind.SET_ASIDE || step.kind() == StepKind.MOVE) {
+        moves.add(new Put(step.bundleId(), step.toId(), step.tier()));
+      }
+    }
+    return moves;
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import skidway.plan.Unplaced;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
@@ -18,12 +19,14 @@ import skidway.units.Figures;
  */
 final class WhyUnplaced {
   private final Board board;
+  private final Occupancy occupancy;
   private final Objection objection;
   private final Remedy remedy;
   private final RuledOut ruledOut;
 
   WhyUnplaced(Occupancy occupancy) {
     this.board = occupancy.board;
+    this.occupancy = occupancy;
     this.objection = new Objection(occupancy);
     this.remedy = new Remedy(board);
     this.ruledOut = new RuledOut(board.task);
@@ -48,18 +51,34 @@ final class WhyUnplaced {
     Map<Rule, Integer> alone = new EnumMap<>(Rule.class);
     int open = 0;
     int noWay = 0;
+    int bearsNothing = 0;
     for (int s = 0; s < board.spotCount(); s++) {
       List<Rule> rules = objection.against(number, s);
       open += rules.isEmpty() ? 1 : 0;
       noWay += board.hasNoWay(number, s) ? 1 : 0;
+      bearsNothing += rules.contains(Rule.TIER_SUPPORT) && bearsNothingNew(s) ? 1 : 0;
       rules.forEach(rule -> turnedAway.merge(rule, 1, Integer::sum));
       if (rules.size() == 1) {
         alone.merge(rules.get(0), 1, Integer::sum);
       }
     }
     Rule binding = open > 0 ? Rule.PATHS_OPEN : binding(turnedAway, alone);
-    String sentence = who + ": " + counts(turnedAway, open, noWay);
+    String sentence = who + ": " + counts(turnedAway, open, noWay) + bearsNothing(bearsNothing);
     return new Unplaced(bundle.id(), binding, sentence + " " + remedy.of(number, binding));
+  }
+
+  /** Whether something lies there whose bands are cut, or that is locked. */
+  private boolean bearsNothingNew(int spot) {
+    return IntStream.range(0, occupancy.count(spot))
+        .anyMatch(i -> board.fixed[occupancy.member(spot, i)]);
+  }
+
+  private static String bearsNothing(int spots) {
+    return spots == 0
+        ? ""
+        : " On "
+            + spots
+            + " of them lies a bundle that is open or locked, which bears nothing new.";
   }
 
   private Unplaced withoutAnySpot(int number, String who) {

@@ -72,6 +72,33 @@ class WordsTest {
   }
 
   @Test
+  void theMovesOfAPlanAreLiftsOfWhatLayThere() {
+    var one = aBundle("B1").load("L1", 1).build();
+    var two = aBundle("B2").load("L1", 2).build();
+    var three = aBundle("B3").load("L2", 1).build();
+    Task task = Tasks.task(aSite().build(), one, two, three);
+    var from = spot("Y1", "yard", 8, 9, 5, 1);
+    var to = spot("Y2", "yard", 14, 9, 5, 1);
+    var waiting = spot("YX1", "yard", 20, 9, 5, 1);
+    Plan plan =
+        PlanBuilder.aPlan()
+            .stack(to, "B1", "B2", "B3")
+            .waiting(waiting)
+            .steps(
+                PlanBuilder.setAside(task, 1, two, from, waiting),
+                PlanBuilder.move(task, 2, one, from, to, 1),
+                PlanBuilder.liftOn(task, 3, two, waiting, to, 2),
+                PlanBuilder.setDown(task, 4, three, waiting),
+                PlanBuilder.liftOn(task, 5, three, waiting, to, 3))
+            .build(task);
+    assertThat(AsPlanned.moves(plan))
+        .containsExactly(
+            new AsPlanned.Put("B2", "YX1", 1),
+            new AsPlanned.Put("B1", "Y2", 1),
+            new AsPlanned.Put("B2", "Y2", 2));
+  }
+
+  @Test
   void eventsAreSaidInTheWordsInWhichTheyAreRecorded() {
     List<Event> events =
         new Diary()

@@ -7,7 +7,12 @@ import static skidway.testkit.SiteBuilder.rack;
 import static skidway.testkit.SiteBuilder.spot;
 import static skidway.testkit.Tasks.task;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import skidway.plan.Stack;
+import skidway.plan.Start;
 import skidway.plan.Unplaced;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
@@ -47,6 +52,26 @@ class WhyUnplacedTest {
         .isEqualTo(Rule.MACHINE_CAPACITY);
     Bundle narrow = aBundle("B2").load("L1", 2).size(2, 1, 0.4).piece("W1", 2, 1, 1.5).build();
     assertThat(binding(first, narrow)).isEqualTo(Rule.TIER_SUPPORT);
+  }
+
+  @Test
+  void whatIsOpenBearsNothingNewAndThatIsSaid() {
+    Bundle open = bundle("B1", 1, 4, 0.4).build();
+    Bundle next = bundle("B2", 2, 4, 0.4).build();
+    assertThat(onTopOf(open, next, Set.of("B1")))
+        .contains("On 1 of them lies a bundle that is open or locked, which bears nothing new.");
+    Bundle wide = aBundle("B2").load("L1", 2).size(2, 1, 0.4).piece("W1", 2, 1, 1.5).build();
+    assertThat(onTopOf(open, wide, Set.of())).doesNotContain("bears nothing new");
+  }
+
+  private static String onTopOf(Bundle lying, Bundle next, Set<String> fixed) {
+    Start start =
+        new Start(
+            List.of(new Stack(A, List.of(lying.id()))), Map.of(), List.of(A), fixed, Set.of());
+    Board board = Boards.board(task(aSite().build(), lying, next).startingFrom(start), A);
+    Occupancy occupancy = Boards.ground(board).empty();
+    occupancy.put(0, 0);
+    return new WhyUnplaced(occupancy).of(1).sentence();
   }
 
   @Test

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What might happen, side by side, without a word of it written. */
-class SupposeTest {
+/** What might happen, what a new plan changes, and its moves done: on the cabin with L1 down. */
+class RestageTest {
   private static final String[] EFFORT = {"--effort", "300"};
 
   @TempDir private Path temp;
@@ -89,6 +89,9 @@ class SupposeTest {
     assertThat(told.code()).as(told.err()).isZero();
     assertThat(told.out()).contains("Change sheet: " + page);
     assertThat(page).content().contains("Tags to take off", "What it costs", "<svg");
+    Shell printed = Shell.run("print", job.toString(), "--no-pdf", "--only", "unload");
+    assertThat(printed.out()).contains("Changes since revision 1: ");
+    assertThat(job.resolve("out").resolve("changes-002.html")).hasSameTextualContentAs(page);
     Path map = temp.resolve("changes.svg");
     assertThat(Shell.run("changes", job.toString(), "--out", map.toString()).code()).isZero();
     assertThat(map).content().startsWith("<svg");
@@ -99,5 +102,34 @@ class SupposeTest {
     Shell nowhere = Shell.run("changes", job.toString(), "--out", temp + "/none/changes.svg");
     assertThat(nowhere.code()).isEqualTo(2);
     assertThat(nowhere.err()).contains("its folder is there");
+  }
+
+  /** B01 is longer than B03, on which it was put by mistake, so the new plan lifts it off. */
+  @Test
+  void allMovesOfThePlanAreRecordedInOneLine() {
+    assertThat(Shell.run("record", job.toString(), "moved").err())
+        .contains("nothing that lies is left to be moved");
+    String y5 = spotOf("B03");
+    assertThat(Shell.run("record", job.toString(), "moved", "B01", "to", y5).code()).isZero();
+    assertThat(Shell.run("restage", job.toString(), "--effort", "300").code()).isLessThan(2);
+    Shell done = Shell.run("record", job.toString(), "moved", "as", "planned");
+    assertThat(done.code()).as(done.err()).isZero();
+    assertThat(done.out()).contains("moved B01 to").contains("Recorded.");
+    assertThat(spotOf("B01")).isNotEqualTo(y5);
+    Shell again = Shell.run("record", job.toString(), "moved");
+    assertThat(again.code()).isEqualTo(2);
+    assertThat(again.err()).contains("nothing that lies is left to be moved");
+    assertThat(Shell.run("record", job.toString(), "moved", "B01", "as", "planned").err())
+        .contains("takes no name or place");
+  }
+
+  private String spotOf(String bundleId) {
+    return Shell.run("status", job.toString())
+        .out()
+        .lines()
+        .filter(line -> line.startsWith(bundleId + " "))
+        .map(line -> line.split(" +|,", -1)[2])
+        .findFirst()
+        .orElseThrow();
   }
 }
