@@ -1,15 +1,22 @@
 package skidway.cli;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import skidway.Planner;
+import skidway.audit.Finding;
+import skidway.audit.WaveAudit;
+import skidway.job.OutFiles;
 import skidway.job.PlanFiles;
 import skidway.job.WaveFiles;
 import skidway.plan.WavePlan;
+import skidway.sheet.PaperSize;
+import skidway.sheet.WaveSheet;
 
 /** Plans which pieces to bring to piles by the walls, and when. */
 @Command(
@@ -19,7 +26,7 @@ import skidway.plan.WavePlan;
     description = {
       "Plans how the bundles of the newest plan, or the one named, are opened: which pieces",
       "to bring in which wave onto piles by the walls, and which to pull straight from their",
-      "bundles. Writes it beside the plan."
+      "bundles. Writes it beside the plan, and a page for each wave into the job's out folder."
     })
 final class WavesCommand implements Callable<Integer> {
   private final Screen screen;
@@ -41,9 +48,17 @@ final class WavesCommand implements Callable<Integer> {
         Planner.waves(chosen.task(), chosen.plan(), PlanFiles.fingerprint(chosen.file()));
     Path written = WaveFiles.write(chosen.job().folder(), waves);
     screen.results(new WaveSummary(chosen.task(), waves).lines());
+    List<Finding> findings = new WaveAudit(chosen.task(), chosen.plan()).findings(waves);
+    findings.forEach(
+        finding ->
+            screen.result("The audit finds %s: %s", finding.rule().id(), finding.sentence()));
     screen.caution();
     screen.result("");
     screen.result("Waves %s written.", written);
-    return ExitCode.FINE;
+    PaperSize paper = PaperSize.usualWith(chosen.task().figures().units());
+    String page = WaveSheet.html(chosen.task(), chosen.plan(), waves, paper);
+    String name = String.format(Locale.ROOT, "waves-%03d.html", waves.revision());
+    screen.result("A page for each wave: %s", OutFiles.write(chosen.job().folder(), name, page));
+    return findings.isEmpty() ? ExitCode.FINE : ExitCode.BROKEN_RULE;
   }
 }

@@ -14,6 +14,11 @@ final class PageStyle {
     return css() + printedOn(paper, signs);
   }
 
+  /** Of the sheet of waves. */
+  static String waves(PaperSize paper) {
+    return packet(paper, "") + read("waves.css");
+  }
+
   static String css() {
     return read("packet.css");
   }

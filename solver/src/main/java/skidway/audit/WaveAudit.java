@@ -6,22 +6,39 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import skidway.audit.walk.PathFlood;
+import skidway.audit.walk.ShutPath;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.plan.TimberPile;
 import skidway.plan.Wave;
+import skidway.plan.WavePlan;
+import skidway.rules.Rule;
+import skidway.rules.Setting;
 
 /**
  * Judges the waves of a plan from raw geometry and their own statements: at each refill point, when
- * all piles are full, every rule that stacks keep.
+ * all piles are full, every rule that stacks keep; and for every piece that it is in one place at
+ * any time.
  */
 public final class WaveAudit {
   private final Task task;
+  private final Plan plan;
+  private final PathFlood flood;
   private final WaveMoment moments;
 
   public WaveAudit(Task task, Plan plan) {
     this.task = task;
+    this.plan = plan;
+    flood = new PathFlood(task);
     moments = new WaveMoment(task, plan);
+  }
+
+  /** Everything that waves break: what they say of pieces, and each wave's moment. */
+  public List<Finding> findings(WavePlan waves) {
+    List<Finding> all = new ArrayList<>(new WavePieces(task, plan).findings(waves));
+    waves.waves().forEach(wave -> all.addAll(findings(wave)));
+    return all;
   }
 
   /** What the piles of a wave break that the stacks alone do not. */
@@ -46,9 +63,24 @@ public final class WaveAudit {
     return word.matcher(finding.where()).find() || word.matcher(finding.sentence()).find();
   }
 
+  /** Ways on foot, with all walls as high as they will be. */
+  private void paths(Scene scene, Ledger ledger) {
+    for (ShutPath path : flood.shut(scene.stackSpots())) {
+      ledger.broken(
+          Rule.PATHS_OPEN,
+          path.id(),
+          0,
+          task.settings().get(Setting.WALK_WIDTH),
+          "No way leads to "
+              + path.name()
+              + ": "
+              + String.join(", ", path.spotIds())
+              + " shut it.");
+    }
+  }
+
   private List<Finding> judged(Scene scene) {
     Ledger ledger = new Ledger(task.figures());
-    new KnownRules(scene, ledger).check();
     new ZoneRules(scene, ledger).check();
     new ClearRules(scene, ledger).check();
     new LineRules(scene, ledger).check();
@@ -59,7 +91,7 @@ public final class WaveAudit {
     new JoistRules(scene, ledger).check();
     new GroundRules(scene, ledger).check();
     new RackRules(scene, ledger).check();
-    new PathRules(scene, ledger).check();
+    paths(scene, ledger);
     return new ArrayList<>(ledger.findings());
   }
 }

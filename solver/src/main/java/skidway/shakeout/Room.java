@@ -29,6 +29,7 @@ final class Room {
 
   private final int waitingPlaces;
   private final Exclusion exclusion;
+  private final Map<Integer, double[]> legalM = new HashMap<>();
   private final Map<Set<String>, double[][]> bringM = new HashMap<>();
 
   Room(Timbers timbers, Plan plan) {
@@ -79,9 +80,6 @@ final class Room {
    * how high a pile may be on each; the others have a height of 0.
    */
   double[] heightsM(int from, int to) {
-    LegalSpots legal =
-        LegalSpots.of(
-            Rise.after(timbers.task.site(), timbers.order, from), timbers.task.settings());
     List<Integer> taken = new ArrayList<>();
     for (int s = 0; s < timbers.stacks.size(); s++) {
       if (timbers.stands(s, from, to)) {
@@ -90,18 +88,27 @@ final class Room {
     }
     // Waiting places are kept free all the time; only later loads use them again.
     IntStream.range(0, waitingPlaces).map(w -> timbers.stacks.size() + w).forEach(taken::add);
+    double[] heightsM = legalM.computeIfAbsent(from, this::legalM).clone();
+    for (int p = 0; p < heightsM.length; p++) {
+      int[] excluded = exclusion.of(timbers.stacks.size() + waitingPlaces + p);
+      boolean free = IntStream.of(excluded).noneMatch(taken::contains);
+      heightsM[p] = free ? heightsM[p] : 0;
+    }
+    return heightsM;
+  }
+
+  /** How high a pile may be on each place when so many pieces are laid; 0 where none may be. */
+  private double[] legalM(int laid) {
+    LegalSpots legal =
+        LegalSpots.of(
+            Rise.after(timbers.task.site(), timbers.order, laid), timbers.task.settings());
     double mostM =
         Math.min(
             timbers.task.settings().get(Setting.STACK_HEIGHT),
             timbers.task.settings().get(Setting.HAND_PILE_HEIGHT));
-    double[] heightsM = new double[places.size()];
-    for (int p = 0; p < heightsM.length; p++) {
-      int[] excluded = exclusion.of(timbers.stacks.size() + waitingPlaces + p);
-      boolean free = IntStream.of(excluded).noneMatch(taken::contains);
-      if (free && legal.isLegal(places.get(p))) {
-        heightsM[p] = Math.min(mostM, legal.heightCapM(places.get(p)) - HIGHER_M);
-      }
-    }
-    return heightsM;
+    return places.stream()
+        .mapToDouble(
+            place -> legal.isLegal(place) ? Math.min(mostM, legal.heightCapM(place) - HIGHER_M) : 0)
+        .toArray();
   }
 }

@@ -1,9 +1,12 @@
 package skidway.shakeout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import skidway.rules.Setting;
 import skidway.site.Point;
 import skidway.staging.Lifts;
@@ -15,6 +18,9 @@ final class Trips {
   private final Timbers timbers;
   private final Room room;
   private final Lifts lifts;
+
+  /** What a lift from a bundle's spot to a place takes, by their names; negative if it cannot. */
+  private final Map<String, Long> leastMs = new HashMap<>();
 
   /** Most trips in one wave. */
   final int most;
@@ -35,6 +41,18 @@ final class Trips {
     return lifts
         .move(load(pulls), massKg, from, to)
         .map(lift -> new PileDraft.Trip(bundleId, pulls, massKg, lift));
+  }
+
+  /** What a trip with one piece takes at least; none if the machine cannot make it. */
+  OptionalLong leastMs(int pull, int place) {
+    long ms =
+        leastMs.computeIfAbsent(
+            timbers.bundle(pull).id() + " " + place,
+            key ->
+                trip(List.of(pull), place)
+                    .map(trip -> timbers.time.liftMs(trip.lift().driveM()))
+                    .orElse(-1L));
+    return ms < 0 ? OptionalLong.empty() : OptionalLong.of(ms);
   }
 
   /**

@@ -166,21 +166,15 @@ final class WaveSearch {
   /** Bundles of which a trip saves more than it takes, those that save most first. */
   private List<String> lots(int place, List<Saving> savings, int tripsLeft) {
     Map<String, Long> surplusMs = new TreeMap<>();
-    Map<String, List<Integer>> pulls = new TreeMap<>();
+    Map<String, Integer> first = new TreeMap<>();
     for (Saving s : savings) {
       String id = timbers.bundle(s.pull).id();
       long more = Math.max(0, s.byMachineMs) - Math.max(0, s.byHandMs);
       surplusMs.merge(id, Math.max(0, more), Long::sum);
-      pulls.computeIfAbsent(id, b -> new ArrayList<>()).add(s.pull);
+      first.putIfAbsent(id, s.pull);
     }
     surplusMs.replaceAll(
-        (id, ms) ->
-            ms <= 0
-                ? 0
-                : trips
-                    .trip(pulls.getOrDefault(id, List.of()).subList(0, 1), place)
-                    .map(trip -> ms - timbers.time.liftMs(trip.lift().driveM()))
-                    .orElse(0L));
+        (id, ms) -> ms <= 0 ? 0 : ms - trips.leastMs(first.getOrDefault(id, 0), place).orElse(ms));
     return surplusMs.entrySet().stream()
         .filter(lot -> lot.getValue() > 0)
         .sorted(

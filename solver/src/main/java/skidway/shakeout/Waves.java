@@ -26,7 +26,7 @@ import skidway.site.SpotKind;
  */
 public final class Waves {
   /** Checks of all waves before what is still at fault is left out. */
-  private static final int MOST_REPAIRS = 40;
+  private static final int MOST_REPAIRS = 10;
 
   private final Task task;
   private final Timbers timbers;
@@ -147,7 +147,7 @@ public final class Waves {
     return waves;
   }
 
-  /** Whether some pile may not stand; it gets a layer less from now on, or does without. */
+  /** Whether some pile may not stand; it gets half its layers from now on, or none. */
   private boolean learn(List<Wave> waves, List<WaveDraft> drafts, PileCheck check, int round) {
     boolean learnt = false;
     for (Wave wave : waves) {
@@ -172,7 +172,7 @@ public final class Waves {
         int layers = wave.piles().get(p).layers().size();
         mostLayers
             .computeIfAbsent(draft.from(), from -> new HashMap<>())
-            .put(draft.piles().get(p).place(), layers - 1);
+            .put(draft.piles().get(p).place(), layers / 2);
       }
     }
   }

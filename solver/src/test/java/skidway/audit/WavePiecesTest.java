@@ -1,0 +1,111 @@
+package skidway.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static skidway.testkit.BundleBuilder.aBundle;
+import static skidway.testkit.SiteBuilder.aSite;
+import static skidway.testkit.SiteBuilder.spot;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import skidway.plan.Brought;
+import skidway.plan.PieceHours;
+import skidway.plan.Plan;
+import skidway.plan.Task;
+import skidway.plan.TimberPile;
+import skidway.plan.Wave;
+import skidway.plan.WavePlan;
+import skidway.plan.Way;
+import skidway.rules.Rule;
+import skidway.site.Spot;
+import skidway.testkit.PlanBuilder;
+import skidway.testkit.Tasks;
+import skidway.timber.BearerRow;
+
+class WavePiecesTest {
+  private static final Spot STACK = spot("Y1", "yard", 12, 8, 3.2, 0.8);
+  private static final Spot PILE = spot("P1.1", "yard", 22, 8, 3.2, 0.61);
+
+  private final Task task =
+      Tasks.task(
+          aSite().build(),
+          aBundle("B1")
+              .piece("W1", 1, 1, 3.0)
+              .piece("W1", 2, 1, 3.0)
+              .piece("W1", 3, 1, 3.0)
+              .piece("W1", 4, 1, 3.8)
+              .build());
+  private final Plan plan = PlanBuilder.aPlan().stack(STACK, "B1").build(task);
+
+  @Test
+  void aSoundPileIsSound() {
+    assertThat(rules(wave(2, 0.408, List.of("W1-C2-1"), List.of("W1-C1-1")))).isEmpty();
+  }
+
+  @Test
+  void whatIsNeededSoonerMustNotLieBeneath() {
+    assertThat(rules(wave(2, 0.408, List.of("W1-C1-1"), List.of("W1-C2-1"))))
+        .containsExactly(Rule.REHANDLE);
+  }
+
+  @Test
+  void nothingLiesInTwoLayers() {
+    assertThat(rules(wave(1, 0.408, List.of("W1-C1-1"), List.of("W1-C1-1"))))
+        .containsExactly(Rule.ONCE);
+  }
+
+  @Test
+  void whatIsLaidAfterTheWaveIsNotBrought() {
+    assertThat(rules(wave(2, 0.408, List.of("W1-C3-1"), List.of("W1-C1-1"))))
+        .containsExactly(Rule.STEPS_BUILD);
+  }
+
+  @Test
+  void aLongPieceFitsNeitherThePlaceNorWhatIsBeneath() {
+    assertThat(rules(wave(4, 0.408, List.of("W1-C4-1"), List.of("W1-C1-1"))))
+        .containsExactly(Rule.FITS_SPOT);
+  }
+
+  @Test
+  void aHeightToldTooLowIsFound() {
+    assertThat(rules(wave(2, 0.3, List.of("W1-C2-1"), List.of("W1-C1-1"))))
+        .containsExactly(Rule.STACK_HEIGHT);
+  }
+
+  @Test
+  void anUnknownPieceIsFound() {
+    assertThat(rules(wave(2, 0.239, List.of("X")))).contains(Rule.KNOWN);
+  }
+
+  @Test
+  void aPileOnAStackIsFound() {
+    Spot onTop = spot("P1.1", "yard", 12.3, 8, 3.2, 0.61);
+    Wave wave = wave(onTop, 1, 0.239, List.of(List.of("W1-C1-1")));
+    assertThat(new WaveAudit(task, plan).findings(wave))
+        .extracting(Finding::rule)
+        .contains(Rule.SPOTS_APART);
+    assertThat(new WaveAudit(task, plan).faulty(wave)).containsExactly("P1.1");
+  }
+
+  @SafeVarargs
+  private Wave wave(int laidAfter, double heightM, List<String>... layers) {
+    return wave(PILE, laidAfter, heightM, List.of(layers));
+  }
+
+  private static Wave wave(Spot place, int laidAfter, double heightM, List<List<String>> layers) {
+    List<Brought> brought =
+        layers.stream()
+            .flatMap(List::stream)
+            .distinct()
+            .map(mark -> new Brought(mark, "B1", "Y1", place.id(), Way.BY_HAND, 2))
+            .toList();
+    TimberPile pile = new TimberPile(place, layers, heightM, 90, new BearerRow(3, 1.2, 0.1, 0.61));
+    return new Wave(1, 0, laidAfter, 1, 4, List.of(pile), brought, List.of(), PieceHours.NONE);
+  }
+
+  private List<Rule> rules(Wave wave) {
+    WavePlan waves =
+        new WavePlan("test job", 1, "", List.of(wave), PieceHours.NONE, PieceHours.NONE);
+    return new WaveAudit(task, plan)
+        .findings(waves).stream().map(Finding::rule).distinct().toList();
+  }
+}

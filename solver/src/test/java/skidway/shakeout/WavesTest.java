@@ -1,0 +1,65 @@
+package skidway.shakeout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import skidway.audit.WaveAudit;
+import skidway.plan.Wave;
+import skidway.plan.WavePlan;
+
+class WavesTest {
+  private static WavePlan waves(MixedHouse house) {
+    WaveAudit audit = new WaveAudit(house.task(), house.plan());
+    return Waves.of(house.task(), house.plan(), audit::faulty);
+  }
+
+  /** A stopwatch that follows every piece comes to the same hours. */
+  @ParameterizedTest
+  @CsvSource({"1, 0", "2, 0", "3, 4"})
+  void theHoursAreThoseOfASiteLivedThrough(long seed, double trips) {
+    MixedHouse house = MixedHouse.of(seed, trips);
+    WavePlan waves = waves(house);
+    assertThat(waves.waves()).isNotEmpty();
+    assertThat(waves.hours().totalS())
+        .isCloseTo(CarriedByHand.seconds(house.task(), house.plan(), waves.waves()), within(1.0));
+    assertThat(waves.straight().totalS())
+        .isCloseTo(CarriedByHand.seconds(house.task(), house.plan(), List.of()), within(1.0));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1, 0", "3, 4"})
+  void theAuditFindsNothingAndTheHoursAreFewer(long seed, double trips) {
+    MixedHouse house = MixedHouse.of(seed, trips);
+    WavePlan waves = waves(house);
+    assertThat(new WaveAudit(house.task(), house.plan()).findings(waves)).isEmpty();
+    assertThat(waves.hours().totalS()).isLessThan(waves.straight().totalS() - 60);
+  }
+
+  @Test
+  void theMachineBringsWhatItBringsCheaper() {
+    assertThat(waves(MixedHouse.of(3, 4)).waves()).anyMatch(wave -> !wave.trips().isEmpty());
+    assertThat(waves(MixedHouse.of(3, 0)).waves()).allMatch(wave -> wave.trips().isEmpty());
+  }
+
+  @Test
+  void aPileThatMustNotStandIsNotPlanned() {
+    MixedHouse house = MixedHouse.of(1, 0);
+    WavePlan none =
+        Waves.of(
+            house.task(),
+            house.plan(),
+            wave -> wave.piles().stream().map(pile -> pile.id()).toList());
+    assertThat(none.waves()).isEmpty();
+    assertThat(none.hours()).isEqualTo(none.straight());
+  }
+
+  @Test
+  void theSameAgain() {
+    List<Wave> first = waves(MixedHouse.of(2, 4)).waves();
+    assertThat(waves(MixedHouse.of(2, 4)).waves()).isEqualTo(first);
+  }
+}
