@@ -9,7 +9,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import skidway.job.NewJob;
 import skidway.job.OutFiles;
+import skidway.plan.Task;
 import skidway.sheet.Paper;
 import skidway.sheet.SitePage;
 import skidway.sheet.StackMap;
@@ -65,6 +67,9 @@ final class SiteCommand implements Callable<Integer> {
     survey.notes().forEach(note -> screen.result("%s", note));
     survey.checks().forEach(check -> screen.result("Tape to check: %s", check));
     screen.result("Site: %s", survey.write());
+    Task task = survey.task();
+    NewJob.begin(folder, task.jobName(), task.figures().units())
+        .ifPresent(job -> screen.result("Job with nothing but its name and units: %s", job));
     String map = StackMap.siteOnly(survey.task(), Paper.LYING).svg();
     screen.result("Map alone: %s", OutFiles.write(folder, "site.svg", map));
     String page = SitePage.html(survey.task(), survey.notes(), survey.checks());

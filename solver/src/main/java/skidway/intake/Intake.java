@@ -74,8 +74,7 @@ public final class Intake {
     boolean any =
         !reading.rows().isEmpty()
             && (reading.header().found() || reading.table().has(Meaning.LENGTH));
-    Optional<MarkPattern> pattern =
-        any ? MarkChoice.of(reading, notes, trouble) : Optional.empty();
+    Optional<MarkPattern> pattern = any ? MarkChoice.of(reading, notes, trouble) : Optional.empty();
     Required.check(reading, pattern, trouble);
     trouble.throwIfAny();
     List<NewPiece> pieces = new Takings(reading, notes).pieces(pattern);

@@ -190,7 +190,9 @@ final class EventsFileTest {
     List<String> twice = new ArrayList<>(lines);
     twice.add(lines.get(ALL.size() - 1));
     Files.write(file, twice);
-    assertThat(problems()).singleElement().matches(p -> p.line() == ALL.size() + 1 && p.column() > 100);
+    assertThat(problems())
+        .singleElement()
+        .matches(p -> p.line() == ALL.size() + 1 && p.column() > 100);
   }
 
   @Test
