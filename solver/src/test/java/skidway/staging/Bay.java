@@ -134,7 +134,7 @@ record Bay(int stacks, int tiers, List<Integer> neededAt) {
     Occupancy occupancy = ground.empty();
     new RegretInsertion(occupancy).fill();
     int[] found =
-        new Annealing(ground, EnvironmentMode.REPRODUCIBLE)
+        new TwoSearches(ground, EnvironmentMode.REPRODUCIBLE)
             .improve(occupancy.snapshot(), seed, calculations, (placed, ms) -> {});
     occupancy.restore(found);
     new RegretInsertion(occupancy).fill();
