@@ -9,15 +9,14 @@ public interface Ground {
   /** What something costs that a rule forbids. */
   long REFUSED = -1;
 
-  /**
-   * What a stack adds to sums that no plan may bring above 1, per kilogram.
-   *
-   * @param sums numbers of the sums
-   */
+  /** What a stack adds to sums that no plan may bring above 1, per kilogram. */
   final class Load {
+    /** Numbers of the sums. */
     final int[] sums;
+
     final double[] perKg;
 
+    /** In step: the numbers of the sums and what a kilogram adds to each. */
     public Load(int[] sums, double[] perKg) {
       this.sums = sums.clone();
       this.perKg = perKg.clone();
