@@ -66,8 +66,12 @@ final class GroundRules {
 
   private void bearerPressure(Standing standing, Yard yard, Bearing bearing) {
     double areaM2 = scene.setting(Setting.BEARER_WIDTH) * bearing.row().lengthM();
+    String bearer =
+        standing.bearers().isPresent()
+            ? "bearer"
+            : "bearer; nobody told of its bearers, so two are taken to lie at its very ends";
     groundPressure(
-        standing, yard, Gravity.kpa(standing.massKg() * bearing.worstShare(), areaM2), "bearer");
+        standing, yard, Gravity.kpa(standing.massKg() * bearing.worstShare(), areaM2), bearer);
   }
 
   /** A rack stands on two rails, as long as it is. */
