@@ -40,14 +40,11 @@ record MapDrawing(MapLayout layout, Scene scene) {
   }
 
   /** Without what stands beside the map, for a page that says it otherwise. */
-  MapSheet alone(String name) {
+  String alone(String name) {
     Box area = layout.frame().area();
-    Paper paper =
-        new Paper(Math.max(Paper.LEAST_MM, area.x1()), Math.max(Paper.LEAST_MM, area.y1()));
-    Drawing drawing = new Drawing(paper, name);
-    drawing.rect(Box.at(0, 0, paper.widthMm(), paper.heightMm()), "fill", Palette.PAPER);
+    Drawing drawing = new Drawing(area.x1(), area.y1(), name);
     scene.draw(drawing);
-    return new MapSheet(name, paper, drawing.done());
+    return drawing.done();
   }
 
   private Drawing begun(String name) {

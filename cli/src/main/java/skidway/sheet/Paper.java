@@ -5,7 +5,7 @@ public record Paper(double widthMm, double heightMm) {
   /** Fits on A4 and on US Letter, both lying, with margins of 7 mm or more. */
   public static final Paper LYING = new Paper(264, 194);
 
-  static final double LEAST_MM = 110;
+  private static final double LEAST_MM = 110;
 
   public Paper {
     if (!(widthMm >= LEAST_MM) || !(heightMm >= LEAST_MM)) {

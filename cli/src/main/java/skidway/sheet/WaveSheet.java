@@ -19,6 +19,7 @@ import skidway.plan.TimberPile;
 import skidway.plan.Wave;
 import skidway.plan.WavePlan;
 import skidway.plan.Way;
+import skidway.site.Spot;
 import skidway.timber.Bundle;
 
 /**
@@ -35,6 +36,9 @@ public final class WaveSheet {
           "A pile near a deck's edge stays lower than the wall beside it. Do not heap more on it than"
               + " is listed: what the floor carries is its designer's to say.",
           "Cut bands standing to the side: they spring. Wedge what stays in an opened bundle.");
+
+  private static final String GOVERNS =
+      "The floor's designer and the machine's own chart govern; nobody stands under a load.";
 
   private final Markup page = new Markup();
   private final Task task;
@@ -86,6 +90,7 @@ public final class WaveSheet {
     maps(wave);
     carry(wave);
     courseByCourse(wave);
+    page.leaf("p", head.words() + ". " + GOVERNS, "class", "governs");
     page.close().line();
   }
 
@@ -98,8 +103,9 @@ public final class WaveSheet {
     for (MapView view : MapView.overview(task, during(wave)).zones()) {
       if (view.zone().filter(zones::contains).isPresent()) {
         MapDrawing map = MapDrawing.narrow(view);
-        page.verbatim(map.alone("Piles on " + view.zone().orElse("")).svg());
-        untold.addAll(map.scene().untold());
+        page.verbatim(map.alone("Piles on " + view.zone().orElse("")));
+        List<String> codes = view.spots().stream().map(Spot::id).toList();
+        map.scene().untold().stream().filter(codes::contains).forEach(untold::add);
       }
     }
     page.close().line();
@@ -273,7 +279,8 @@ public final class WaveSheet {
           .forEach(
               (place, marks) -> {
                 takes.leaf("span", place, "class", "code");
-                takes.text(" " + String.join(", ", marks) + " ");
+                marks.forEach(mark -> takes.text(" ").leaf("span", mark, "class", "timber"));
+                takes.text(" ");
               });
       takes.close();
       table.close();
