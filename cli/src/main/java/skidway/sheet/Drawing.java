@@ -16,17 +16,21 @@ final class Drawing {
   }
 
   Drawing(Paper paper, String title) {
+    this(paper.widthMm(), paper.heightMm(), title);
+  }
+
+  Drawing(double widthMm, double heightMm, String title) {
     this(new Markup());
     out.open(
         "svg",
         "xmlns",
         "http://www.w3.org/2000/svg",
         "viewBox",
-        "0 0 " + Numbers.of(paper.widthMm()) + " " + Numbers.of(paper.heightMm()),
+        "0 0 " + Numbers.of(widthMm) + " " + Numbers.of(heightMm),
         "width",
-        Numbers.of(paper.widthMm()) + "mm",
+        Numbers.of(widthMm) + "mm",
         "height",
-        Numbers.of(paper.heightMm()) + "mm",
+        Numbers.of(heightMm) + "mm",
         "role",
         "img",
         "font-family",

@@ -61,6 +61,14 @@ record MapDrawing(MapLayout layout, Scene scene) {
     return ended(name, begun(name));
   }
 
+  /** Without what stands beside the map, for a page that says it otherwise. */
+  String alone(String name) {
+    Box area = layout.frame().area();
+    Drawing drawing = new Drawing(area.x1(), area.y1(), name);
+    scene.draw(drawing);
+    return drawing.done();
+  }
+
   private Drawing begun(String name) {
     Paper paper = layout.paper();
     Drawing drawing = new Drawing(paper, name);

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import skidway.plan.Brought;
 import skidway.plan.PileTrip;
@@ -17,6 +19,7 @@ import skidway.plan.TimberPile;
 import skidway.plan.Wave;
 import skidway.plan.WavePlan;
 import skidway.plan.Way;
+import skidway.site.Spot;
 import skidway.timber.Bundle;
 
 /**
@@ -33,6 +36,9 @@ public final class WaveSheet {
           "A pile near a deck's edge stays lower than the wall beside it. Do not heap more on it than"
               + " is listed: what the floor carries is its designer's to say.",
           "Cut bands standing to the side: they spring. Wedge what stays in an opened bundle.");
+
+  private static final String GOVERNS =
+      "The floor's designer and the machine's own chart govern; nobody stands under a load.";
 
   private final Markup page = new Markup();
   private final Task task;
@@ -81,11 +87,31 @@ public final class WaveSheet {
     page.open("section", "class", "wave", "id", "wave-" + wave.number());
     page.leaf("h2", "Wave " + wave.number() + ": for " + courses(wave));
     page.leaf("p", when(wave) + " " + work(wave));
-    MapSheet map = MapDrawing.narrow(MapView.overview(task, during(wave))).untitled("Piles");
-    page.open("div", "class", "sheet").verbatim(map.svg()).close().line();
+    maps(wave);
     carry(wave);
     courseByCourse(wave);
+    page.leaf("p", head.words() + ". " + GOVERNS, "class", "governs");
     page.close().line();
+  }
+
+  /** Each deck and yard with piles, and the stacks that stand there then. */
+  private void maps(Wave wave) {
+    Set<String> zones =
+        wave.piles().stream().map(pile -> pile.spot().zoneId()).collect(Collectors.toSet());
+    Set<String> untold = new TreeSet<>();
+    page.open("div", "class", "piles");
+    for (MapView view : MapView.overview(task, during(wave)).zones()) {
+      if (view.zone().filter(zones::contains).isPresent()) {
+        MapDrawing map = MapDrawing.narrow(view);
+        page.verbatim(map.alone("Piles on " + view.zone().orElse("")));
+        List<String> codes = view.spots().stream().map(Spot::id).toList();
+        map.scene().untold().stream().filter(codes::contains).forEach(untold::add);
+      }
+    }
+    page.close().line();
+    if (!untold.isEmpty()) {
+      page.leaf("p", "No room on the map for: " + String.join(", ", untold) + ".");
+    }
   }
 
   private static String courses(Wave wave) {
@@ -102,15 +128,24 @@ public final class WaveSheet {
 
   private String work(Wave wave) {
     long carried = wave.brought().stream().filter(b -> b.way() == Way.BY_HAND).count();
-    String machine =
-        wave.trips().isEmpty()
-            ? ""
-            : ", "
-                + (wave.brought().size() - carried)
-                + " by the machine: "
-                + wave.trips().stream().map(this::trip).collect(Collectors.joining("; "));
+    List<String> work = new ArrayList<>();
+    if (carried > 0) {
+      work.add(pieces(carried) + " by hand.");
+    }
+    if (!wave.trips().isEmpty()) {
+      work.add(
+          pieces(wave.brought().size() - carried)
+              + " by the machine: "
+              + wave.trips().stream().map(this::trip).collect(Collectors.joining("; "))
+              + ".");
+    }
     int people = wave.brought().stream().mapToInt(Brought::people).max().orElse(0);
-    return carried + " pieces by hand" + machine + ". Most people on one piece: " + people + ".";
+    work.add("Most people on one piece: " + people + ".");
+    return String.join(" ", work);
+  }
+
+  private static String pieces(long count) {
+    return count == 1 ? "1 piece" : count + " pieces";
   }
 
   private String trip(PileTrip trip) {
@@ -230,38 +265,42 @@ public final class WaveSheet {
     return line.device() ? "device" : Integer.toString(brought.people());
   }
 
-  /** For each course and place the pieces to take from it, as their turn comes. */
+  /** For each course the places to take its pieces from, and those in each as their turn comes. */
   private void courseByCourse(Wave wave) {
     SheetTable table =
-        SheetTable.open(page, head, "pulls", "Take from", "Pieces, as their turn comes");
+        SheetTable.open(page, head, "courses", "Course", "Take from here, as their turn comes");
     Map<String, String> pileOf = new HashMap<>();
     wave.brought().forEach(b -> pileOf.put(b.mark(), b.pileId()));
     for (int course = wave.fromCourse(); course <= wave.toCourse(); course++) {
-      Map<String, List<String>> byPlace = new LinkedHashMap<>();
-      int now = course;
-      lines.values().stream()
-          .filter(line -> line.piece().course() == now)
-          .sorted(Comparator.comparingInt(PullLine::turn))
+      table.openRow("course");
+      table.openName("name").text(Integer.toString(course)).close();
+      Markup takes = table.openCell("takes");
+      byPlace(course, pileOf)
           .forEach(
-              line ->
-                  byPlace
-                      .computeIfAbsent(
-                          pileOf.getOrDefault(line.piece().mark(), line.place()),
-                          place -> new ArrayList<>())
-                      .add(line.piece().mark()));
-      table.group().openHeading("wall");
-      page.leaf("span", "Course " + course, "class", "name");
-      table.close().close();
+              (place, marks) -> {
+                takes.leaf("span", place, "class", "code");
+                marks.forEach(mark -> takes.text(" ").leaf("span", mark, "class", "timber"));
+                takes.text(" ");
+              });
+      takes.close();
+      table.close();
       page.line();
-      byPlace.forEach(
-          (place, marks) -> {
-            table.openRow("pull");
-            table.openName("spot").leaf("span", place, "class", "plate").close();
-            table.cell("marks-of", String.join(", ", marks));
-            table.close();
-            page.line();
-          });
     }
     table.end();
+  }
+
+  private Map<String, List<String>> byPlace(int course, Map<String, String> pileOf) {
+    Map<String, List<String>> byPlace = new LinkedHashMap<>();
+    lines.values().stream()
+        .filter(line -> line.piece().course() == course)
+        .sorted(Comparator.comparingInt(PullLine::turn))
+        .forEach(
+            line ->
+                byPlace
+                    .computeIfAbsent(
+                        pileOf.getOrDefault(line.piece().mark(), line.place()),
+                        place -> new ArrayList<>())
+                    .add(line.piece().mark()));
+    return byPlace;
   }
 }

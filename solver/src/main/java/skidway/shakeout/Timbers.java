@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import skidway.erection.Placement;
 import skidway.erection.PullOrder;
@@ -174,17 +173,6 @@ final class Timbers {
 
   Spot spot(int i) {
     return stacks.get(stack[i]).spot();
-  }
-
-  /** What lies in the bundles of a plan's stacks, by bundle. */
-  Map<String, List<Integer>> byBundle(int from, int to) {
-    Map<String, List<Integer>> map = new TreeMap<>();
-    for (int i = from; i < to; i++) {
-      if (stack[i] != NOWHERE) {
-        map.computeIfAbsent(bundle(i).id(), b -> new ArrayList<>()).add(i);
-      }
-    }
-    return map;
   }
 
   /** Whether any of a stack's pieces is on site at some time from one pull to before another. */
