@@ -40,7 +40,7 @@ final class FuturesTable {
         future.name(),
         "" + plan.unplaced().size(),
         figures.hours(plan.effort().totalS()),
-        figures.hours(outlook.idle().toSeconds()),
+        figures.hours((double) outlook.idle().toSeconds()),
         outlook.stop().map(stop -> stop.piece().mark()).orElse("nothing"),
         outlook.stop().isPresent() ? days(outlook) : "all",
         "" + changes.lifts(),

@@ -99,7 +99,9 @@ final class RestageCommand implements Callable<Integer> {
   }
 
   private int suppose(History history) {
-    history.newest().orElseThrow(() -> BadUsage.noPlan(folder));
+    if (history.newest().isEmpty()) {
+      throw BadUsage.noPlan(folder);
+    }
     List<Future> futures = Future.of(history, supposed);
     Set<String> locked = locked(history.progress());
     FuturesTable table = new FuturesTable();

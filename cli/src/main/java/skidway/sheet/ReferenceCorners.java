@@ -84,7 +84,9 @@ final class ReferenceCorners {
     }
   }
 
-  /** Where the inner face of a standing wall meets the next wall's: its outside hides the inside. */
+  /**
+   * Where the inner face of a standing wall meets the next wall's: its outside hides the inside.
+   */
   private void inside(Wall wall) {
     meeting(wall, wall.end())
         .ifPresent(

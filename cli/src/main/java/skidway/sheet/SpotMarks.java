@@ -14,8 +14,7 @@ import skidway.site.Spot;
  * @param fixes where two tapes meet; empty for a corner that none find well
  */
 record SpotMarks(Spot spot, boolean waiting, List<Optional<TapeFix>> fixes) {
-  static SpotMarks of(
-      Spot spot, boolean waiting, List<Reference> references, TapeSight sight) {
+  static SpotMarks of(Spot spot, boolean waiting, List<Reference> references, TapeSight sight) {
     return new SpotMarks(spot, waiting, TapeFix.best(corners(spot), references, sight));
   }
 

@@ -93,7 +93,7 @@ class ImportTest {
     List<String> lines =
         new ArrayList<>(Files.readAllLines(LISTS.resolve("millimetres.csv"), windows));
     lines.set(2, lines.get(2).replace("3300,0", "3290,0"));
-    String gone = lines.remove(4).split(";")[1];
+    String gone = lines.remove(4).split(";", -1)[1];
     Path corrected = Files.write(dir.resolve("corrected.csv"), lines, windows);
     Shell asks = take(job, corrected, "--load", "L1");
     assertThat(asks.code()).isEqualTo(ExitCode.BAD_INPUT);

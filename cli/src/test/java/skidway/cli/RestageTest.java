@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -34,8 +35,8 @@ class RestageTest {
     return Shell.run(Stream.concat(args, Stream.of(EFFORT)).toArray(String[]::new));
   }
 
-  private TreeMap<String, String> files() throws IOException {
-    TreeMap<String, String> files = new TreeMap<>();
+  private Map<String, String> files() throws IOException {
+    Map<String, String> files = new TreeMap<>();
     try (Stream<Path> all = Files.walk(job)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
         files.put(file.toString(), Files.readString(file));
@@ -46,7 +47,7 @@ class RestageTest {
 
   @Test
   void eachFutureHasItsRowAndNothingIsWritten() throws IOException {
-    TreeMap<String, String> before = files();
+    Map<String, String> before = files();
     Shell told = suppose("late L2 until +2d", "late L2 until 2031-06-20; missing L1-1");
     assertThat(told.code()).isEqualTo(2);
     assertThat(told.err()).contains("L1-1").contains("Nothing was recorded.");

@@ -282,8 +282,14 @@ class SetOutTest {
         for (Wall wall : site.walls()) {
           assertThat(
                   Line2D.linesIntersect(
-                      from.at().x(), from.at().y(), fix.corner().x(), fix.corner().y(),
-                      wall.start().x(), wall.start().y(), wall.end().x(), wall.end().y()))
+                      from.at().x(),
+                      from.at().y(),
+                      fix.corner().x(),
+                      fix.corner().y(),
+                      wall.start().x(),
+                      wall.start().y(),
+                      wall.end().x(),
+                      wall.end().y()))
               .as("%s through %s", fix, wall.id())
               .isFalse();
         }

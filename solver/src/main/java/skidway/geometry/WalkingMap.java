@@ -63,10 +63,10 @@ public final class WalkingMap {
     List<Stop> ends = to.stream().map(end -> graph.stop(new ViewPoint(end))).toList();
     double[][] metres = new double[from.size()][to.size()];
     for (int i = 0; i < from.size(); i++) {
-      Stop start = graph.stop(new ViewPoint(from.get(i)));
-      double[] toStart = graph.metresFrom(start);
+      Stop source = graph.stop(new ViewPoint(from.get(i)));
+      double[] toSource = graph.metresFrom(source);
       for (int j = 0; j < to.size(); j++) {
-        metres[i][j] = graph.metres(ends.get(j), start, toStart);
+        metres[i][j] = graph.metres(ends.get(j), source, toSource);
       }
     }
     return metres;

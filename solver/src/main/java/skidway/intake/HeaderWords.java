@@ -56,7 +56,7 @@ final class HeaderWords {
   private static void add(String line, Map<Meaning, Set<String>> words) {
     String[] cells = line.split(",", -1);
     Meaning meaning = Meaning.of(cells[0]).orElseThrow();
-    for (String word : cells[2].split("\\|")) {
+    for (String word : cells[2].split("\\|", -1)) {
       words.computeIfAbsent(meaning, m -> new LinkedHashSet<>()).add(Headline.plain(word));
     }
   }

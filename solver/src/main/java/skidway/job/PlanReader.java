@@ -113,15 +113,20 @@ final class PlanReader {
     return f.finishStrictly(() -> new Search(seed, calculations, until, stopped));
   }
 
+  private static Optional<Proof.Ignored> ignored(LocatedNode node) {
+    return Stream.of(Proof.Ignored.values())
+        .filter(i -> node instanceof LocatedNode.Text text && Words.of(i).equals(text.value()))
+        .findFirst();
+  }
+
   private static Optional<Proof> proof(Fields f) {
     double lowestS = Plain.number(f, "lowestPersonS");
     double countedS = Plain.number(f, "countedPersonS");
     List<Proof.Ignored> ignored = new ArrayList<>();
     for (LocatedNode node : f.items("ignored", 0, IGNORED.size())) {
-      int which = node instanceof LocatedNode.Text text ? IGNORED.indexOf(text.value()) : -1;
-      if (which >= 0) {
-        ignored.add(Proof.Ignored.values()[which]);
-      } else {
+      Optional<Proof.Ignored> which = ignored(node);
+      which.ifPresent(ignored::add);
+      if (which.isEmpty()) {
         f.report(
             node.place(), node.words(), "allowed are " + String.join(", ", IGNORED), "correct it");
       }

@@ -273,7 +273,7 @@ final class WaveSearch {
           }
         }
       }
-      better = best != before;
+      better = best.cost().totalMs() < before.cost().totalMs();
     }
     return best;
   }
@@ -281,7 +281,7 @@ final class WaveSearch {
   private WaveDraft without(WaveDraft draft, PileDraft pile, int pull) {
     List<PileDraft> piles = new ArrayList<>();
     for (PileDraft other : draft.piles()) {
-      if (other != pile) {
+      if (other.place() != pile.place()) {
         piles.add(other);
       } else if (pile.pulls().size() > 1) {
         List<PileDraft.Trip> left =

@@ -38,42 +38,42 @@ class WavePiecesTest {
 
   @Test
   void aSoundPileIsSound() {
-    assertThat(rules(wave(2, 0.408, List.of("W1-C2-1"), List.of("W1-C1-1")))).isEmpty();
+    assertThat(rules(wave(2, 0.408, List.of(List.of("W1-C2-1"), List.of("W1-C1-1"))))).isEmpty();
   }
 
   @Test
   void whatIsNeededSoonerMustNotLieBeneath() {
-    assertThat(rules(wave(2, 0.408, List.of("W1-C1-1"), List.of("W1-C2-1"))))
+    assertThat(rules(wave(2, 0.408, List.of(List.of("W1-C1-1"), List.of("W1-C2-1")))))
         .containsExactly(Rule.REHANDLE);
   }
 
   @Test
   void nothingLiesInTwoLayers() {
-    assertThat(rules(wave(1, 0.408, List.of("W1-C1-1"), List.of("W1-C1-1"))))
+    assertThat(rules(wave(1, 0.408, List.of(List.of("W1-C1-1"), List.of("W1-C1-1")))))
         .containsExactly(Rule.ONCE);
   }
 
   @Test
   void whatIsLaidAfterTheWaveIsNotBrought() {
-    assertThat(rules(wave(2, 0.408, List.of("W1-C3-1"), List.of("W1-C1-1"))))
+    assertThat(rules(wave(2, 0.408, List.of(List.of("W1-C3-1"), List.of("W1-C1-1")))))
         .containsExactly(Rule.STEPS_BUILD);
   }
 
   @Test
   void aLongPieceFitsNeitherThePlaceNorWhatIsBeneath() {
-    assertThat(rules(wave(4, 0.408, List.of("W1-C4-1"), List.of("W1-C1-1"))))
+    assertThat(rules(wave(4, 0.408, List.of(List.of("W1-C4-1"), List.of("W1-C1-1")))))
         .containsExactly(Rule.FITS_SPOT);
   }
 
   @Test
   void aHeightToldTooLowIsFound() {
-    assertThat(rules(wave(2, 0.3, List.of("W1-C2-1"), List.of("W1-C1-1"))))
+    assertThat(rules(wave(2, 0.3, List.of(List.of("W1-C2-1"), List.of("W1-C1-1")))))
         .containsExactly(Rule.STACK_HEIGHT);
   }
 
   @Test
   void anUnknownPieceIsFound() {
-    assertThat(rules(wave(2, 0.239, List.of("X")))).contains(Rule.KNOWN);
+    assertThat(rules(wave(2, 0.239, List.of(List.of("X"))))).contains(Rule.KNOWN);
   }
 
   @Test
@@ -86,9 +86,8 @@ class WavePiecesTest {
     assertThat(new WaveAudit(task, plan).faulty(wave)).containsExactly("P1.1");
   }
 
-  @SafeVarargs
-  private Wave wave(int laidAfter, double heightM, List<String>... layers) {
-    return wave(PILE, laidAfter, heightM, List.of(layers));
+  private static Wave wave(int laidAfter, double heightM, List<List<String>> layers) {
+    return wave(PILE, laidAfter, heightM, layers);
   }
 
   private static Wave wave(Spot place, int laidAfter, double heightM, List<List<String>> layers) {

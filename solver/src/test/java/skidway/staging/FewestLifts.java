@@ -101,7 +101,7 @@ final class FewestLifts {
     waiting.values().remove(bundle);
     for (int s = 0; s < board.spotCount(); s++) {
       boolean clear = isClear(s, rows, waiting);
-      if (clear && comesNext(bundle, s, rows) && !(state.rows().get(s).contains(bundle))) {
+      if (clear && comesNext(bundle, s, rows) && !state.rows().get(s).contains(bundle)) {
         List<Integer> higher = new ArrayList<>(rows.get(s));
         higher.add(bundle);
         List<List<Integer>> with = new ArrayList<>(rows);
