@@ -1,6 +1,7 @@
 package skidway.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 
@@ -25,11 +26,7 @@ final class ShoppingSection {
     shopping.bearers().forEach(cut -> row(table, "bearers", cut));
     shopping.rails().forEach(cut -> row(table, "rails of racks", cut));
     table.end();
-    if (!shopping.others().isEmpty()) {
-      page.open("ul");
-      shopping.others().forEach(words -> page.leaf("li", words));
-      page.close().line();
-    }
+    shopping.others().forEach(words -> page.leaf("p", capital(words) + "."));
     assumed(shopping).forEach(words -> page.leaf("p", words));
     page.close().line();
   }
@@ -63,5 +60,9 @@ final class ShoppingSection {
                 + ": "
                 + String.join(", ", shopping.braced());
     return List.of(timber, supports + ".");
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

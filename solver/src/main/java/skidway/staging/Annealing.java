@@ -12,6 +12,7 @@ import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForage
 import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.monitoring.MonitoringConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /**
@@ -74,6 +75,8 @@ final class Annealing {
             new ScoreDirectorFactoryConfig()
                 .withIncrementalScoreCalculatorClass(StagingScore.class))
         .withEnvironmentMode(mode)
+        // Nobody reads the engine's own figures, and two searches at once would share them.
+        .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
         .withRandomSeed(seed)
         .withTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(calculations))
         .withPhases(phase);
