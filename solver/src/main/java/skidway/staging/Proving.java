@@ -18,10 +18,10 @@ import skidway.plan.StepKind;
  */
 final class Proving {
   /** Sets of bundles looked at while the search runs, for each of its score calculations. */
-  private static final int BESIDE = 8;
+  private static final int BESIDE = 4;
 
   /** The same when the search is done and the plan's cost is known. */
-  private static final int AFTER = 3;
+  private static final int AFTER = 2;
 
   /** Combinations looked at to close the gap, for each score calculation of the search. */
   private static final int CLOSING = 20;
