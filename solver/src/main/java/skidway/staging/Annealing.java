@@ -1,5 +1,7 @@
 package skidway.staging;
 
+import io.micrometer.core.instrument.Metrics;
+import io.micrometer.core.instrument.config.MeterFilter;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
@@ -12,7 +14,6 @@ import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForage
 import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
-import org.optaplanner.core.config.solver.monitoring.MonitoringConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /**
@@ -21,6 +22,11 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
  * any machine.
  */
 final class Annealing {
+  static {
+    // Nobody reads the engine's own gauges, and it warns on the screen when two searches share one.
+    Metrics.globalRegistry.config().meterFilter(MeterFilter.deny());
+  }
+
   /** Starting temperature as a share of the cost of an average bundle. */
   private static final double WARMTH = 0.05;
 
@@ -75,8 +81,6 @@ final class Annealing {
             new ScoreDirectorFactoryConfig()
                 .withIncrementalScoreCalculatorClass(StagingScore.class))
         .withEnvironmentMode(mode)
-        // Nobody reads the engine's own figures, and two searches at once would share them.
-        .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
         .withRandomSeed(seed)
         .withTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(calculations))
         .withPhases(phase);
