@@ -37,7 +37,7 @@ record Scale(int ratio, String words) {
   /** For a screen, which has no size in millimetres: as large as it gets, round or not. */
   static Scale filling(double widthM, double heightM, double spaceWidthMm, double spaceHeightMm) {
     double needed = needed(widthM, heightM, spaceWidthMm, spaceHeightMm);
-    return new Scale((int) Math.max(1, Math.ceil(needed - 1e-9)), "measure with the bar");
+    return new Scale((int) Math.max(1, Math.ceil(needed - 1e-9)), "use the bar");
   }
 
   private static double needed(double widthM, double heightM, double widthMm, double heightMm) {
