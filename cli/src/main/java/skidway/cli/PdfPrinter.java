@@ -13,6 +13,7 @@ import skidway.job.OutFiles;
 import skidway.paper.Foot;
 import skidway.paper.Press;
 import skidway.paper.Pressed;
+import skidway.units.Figures;
 
 /**
  * Writes pages as PDFs too, unless they are not wanted, and says which letters no font has. Several
@@ -66,7 +67,7 @@ final class PdfPrinter {
     for (Pressing pressing : begun) {
       Pressed pdf = done(pressing.pdf());
       Path file = OutFiles.write(folder, pressing.name(), pdf.bytes());
-      String pages = pdf.pages() == 1 ? "1 page" : pdf.pages() + " pages";
+      String pages = Figures.counted(pdf.pages(), "page");
       String many = copies == 1 ? "" : " in " + copies + " copies";
       screen.result("%s, PDF of %s%s: %s", pressing.what(), pages, many, file);
       for (String remark : pdf.remarks()) {

@@ -84,18 +84,7 @@ public final class ChangeSheet {
       page.leaf("p", "Nothing that lies already is lifted.");
     } else {
       page.leaf("p", "Only the top of a stack is ever lifted. Loads are checked after every move.");
-      SheetTable table =
-          SheetTable.open(
-              page,
-              head,
-              "lifts",
-              "Lift",
-              "Bundle",
-              "Weighs at most",
-              "What to do",
-              "To",
-              "Bearers",
-              "Machine");
+      SheetTable table = StepRow.table(page, head);
       StepRow rows = new StepRow(table, task, plan);
       lifts.forEach(rows::write);
       table.end();

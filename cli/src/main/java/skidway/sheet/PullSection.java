@@ -5,6 +5,7 @@ import java.util.Optional;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.site.Wall;
+import skidway.units.Figures;
 
 /** Writes the pull list: one row a piece, in the order in which they are laid, wall by wall. */
 final class PullSection {
@@ -86,7 +87,7 @@ final class PullSection {
     double footM = here.get(0).placement().bottomM();
     table.openHeading("wall");
     page.leaf("span", "Wall " + group.wall().id() + ", course " + group.course(), "class", "name");
-    String count = here.size() == 1 ? "1 piece" : here.size() + " pieces";
+    String count = Figures.counted(here.size(), "piece");
     String height =
         footM > 0 ? ", lower face " + task.figures().length(footM) + " up" : ", at the foot";
     page.leaf("span", count + height, "class", "about");

@@ -28,6 +28,21 @@ final class StepRow {
     this.stacks = StackView.of(task, plan);
   }
 
+  /** The table that lifts are written into, open for the first. */
+  static SheetTable table(Markup page, RunningHead head) {
+    return SheetTable.open(
+        page,
+        head,
+        "lifts",
+        "Lift",
+        "Bundle",
+        "Weighs at most",
+        "What to do",
+        "To",
+        "Bearers",
+        "Machine");
+  }
+
   void write(Step step) {
     Optional<StackView> stack = StackView.broughtTo(stacks, step);
     boolean rack = stack.filter(StackView::rack).isPresent();

@@ -94,8 +94,9 @@ public final class TickSheet {
         + ", truck stand "
         + load.truckStandId()
         + ": "
-        + (bundles.size() == 1 ? "1 bundle, " : bundles.size() + " bundles, ")
-        + (count == 1 ? "1 piece" : count + " pieces")
+        + Figures.counted(bundles.size(), "bundle")
+        + ", "
+        + Figures.counted(count, "piece")
         + ", at most "
         + figures.mass(kg)
         + ".";
@@ -120,8 +121,7 @@ public final class TickSheet {
     for (Bundle bundle : bundles(task, load)) {
       table.group().openRow(pieces ? "of-load held" : "of-load");
       name(table, bundle.id(), figures.length(bundle.lengthM()) + " long");
-      table.cell(
-          "holds", bundle.packed().size() == 1 ? "1 piece" : bundle.packed().size() + " pieces");
+      table.cell("holds", Figures.counted(bundle.packed().size(), "piece"));
       table.cell("mass", figures.mass(bundle.mass().highKg()));
       boxes(table);
       if (pieces) {

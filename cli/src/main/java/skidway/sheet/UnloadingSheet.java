@@ -19,18 +19,7 @@ final class UnloadingSheet {
 
   static void write(Markup page, Task task, Plan plan, RunningHead head) {
     page.open("section", "id", "unload").leaf("h2", "Unloading sheet");
-    SheetTable table =
-        SheetTable.open(
-            page,
-            head,
-            "lifts",
-            "Lift",
-            "Bundle",
-            "Weighs at most",
-            "What to do",
-            "To",
-            "Bearers",
-            "Machine");
+    SheetTable table = StepRow.table(page, head);
     StepRow rows = new StepRow(table, task, plan);
     Optional<String> under = Optional.empty();
     boolean moves = false;

@@ -21,6 +21,7 @@ import skidway.plan.WavePlan;
 import skidway.plan.Way;
 import skidway.site.Spot;
 import skidway.timber.Bundle;
+import skidway.units.Figures;
 
 /**
  * Writes a page for each wave: where its piles are, what to carry there from which bundle in which
@@ -130,11 +131,11 @@ public final class WaveSheet {
     long carried = wave.brought().stream().filter(b -> b.way() == Way.BY_HAND).count();
     List<String> work = new ArrayList<>();
     if (carried > 0) {
-      work.add(pieces(carried) + " by hand.");
+      work.add(Figures.counted(carried, "piece") + " by hand.");
     }
     if (!wave.trips().isEmpty()) {
       work.add(
-          pieces(wave.brought().size() - carried)
+          Figures.counted(wave.brought().size() - carried, "piece")
               + " by the machine: "
               + wave.trips().stream().map(this::trip).collect(Collectors.joining("; "))
               + ".");
@@ -142,10 +143,6 @@ public final class WaveSheet {
     int people = wave.brought().stream().mapToInt(Brought::people).max().orElse(0);
     work.add("Most people on one piece: " + people + ".");
     return String.join(" ", work);
-  }
-
-  private static String pieces(long count) {
-    return count == 1 ? "1 piece" : count + " pieces";
   }
 
   private String trip(PileTrip trip) {
@@ -169,20 +166,7 @@ public final class WaveSheet {
     List<Stack> stacks = new ArrayList<>();
     plan.stacks().stream().filter(stack -> isThere(stack, wave)).forEach(stacks::add);
     wave.piles().forEach(pile -> stacks.add(new Stack(pile.spot(), List.of())));
-    return new Plan(
-        plan.jobName(),
-        plan.revision(),
-        plan.inputs(),
-        plan.previous(),
-        plan.search(),
-        stacks,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        plan.effort(),
-        List.of(),
-        List.of());
+    return plan.standing(stacks);
   }
 
   /** Whether a piece is still to be laid from it. */

@@ -60,7 +60,7 @@ final class WaveMoment {
       bearers.put(pile.id(), pile.bearers());
     }
     Task then = then(wave, new Delivery(task.delivery().loads(), bundles), stacks, bearers);
-    return new Scene(then, asPlan(stacks), new OnSite(then, arrival -> 0));
+    return new Scene(then, plan.standing(stacks), new OnSite(then, arrival -> 0));
   }
 
   private List<Bundle> there(Stack stack, Wave wave) {
@@ -133,23 +133,5 @@ final class WaveMoment {
       }
     }
     return Math.max(wall.builtM(), Math.min(topM, lowestToComeM));
-  }
-
-  private Plan asPlan(List<Stack> stacks) {
-    return new Plan(
-        plan.jobName(),
-        plan.revision(),
-        plan.inputs(),
-        plan.previous(),
-        plan.search(),
-        stacks,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        plan.effort(),
-        List.of(),
-        List.of(),
-        plan.events());
   }
 }

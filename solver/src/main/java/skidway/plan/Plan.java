@@ -136,6 +136,15 @@ public record Plan(
         proof);
   }
 
+  /**
+   * What of it can be looked at when only these stacks stand: no steps, nothing said about them.
+   */
+  public Plan standing(List<Stack> only) {
+    return new Plan(
+        jobName, revision, inputs, previous, search, only, List.of(), List.of(), List.of(),
+        List.of(), effort, List.of(), List.of(), events);
+  }
+
   /** The same plan with the margins an audit found. */
   public Plan withMargins(List<Margin> newMargins) {
     return new Plan(

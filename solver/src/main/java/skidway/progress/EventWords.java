@@ -1,6 +1,7 @@
 package skidway.progress;
 
 import java.time.LocalDateTime;
+import skidway.units.Figures;
 
 /** Says an event in the words in which it can be recorded. */
 public final class EventWords implements Event.Cases<String> {
@@ -70,7 +71,7 @@ public final class EventWords implements Event.Cases<String> {
   @Override
   public String pulled(Event.Pulled event) {
     int count = event.marks().size();
-    String pieces = count == 1 ? "1 piece" : count + " pieces";
+    String pieces = Figures.counted(count, "piece");
     return event.through().isEmpty()
         ? "pulled " + String.join(" ", event.marks())
         : "pulled through " + event.through() + " (" + pieces + ")";

@@ -91,4 +91,13 @@ public record Figures(UnitSystem units) {
   private static String text(String format, double value) {
     return String.format(Locale.ROOT, format, value);
   }
+
+  /**
+   * How many there are of a thing: "1 piece", "12 pieces".
+   *
+   * @param thing a word that takes an s
+   */
+  public static String counted(long count, String thing) {
+    return count == 1 ? "1 " + thing : count + " " + thing + "s";
+  }
 }
