@@ -3,7 +3,6 @@ package skidway.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * The rows of a list that are timbers, and those that are not: totals, footnotes, repeated headers.
@@ -55,9 +54,7 @@ record Body(List<ListRow> rows, List<String> leftOut) {
       if (why.isEmpty()) {
         rows.add(row);
       } else {
-        String first =
-            row.cells().stream().map(Cell::text).filter(t -> !t.isEmpty()).findFirst().orElse("");
-        leftOut.add("row " + row.number() + " (" + why + "): " + Trouble.quote(first));
+        leftOut.add("row " + row.number() + " (" + why + "): " + Trouble.quote(row.first()));
       }
     }
     return new Body(rows, leftOut);
@@ -65,26 +62,35 @@ record Body(List<ListRow> rows, List<String> leftOut) {
 
   /** Why a row is no timber; empty if it is one. */
   private static String why(ListRow row, Header header, ListTable table) {
-    List<String> texts = row.cells().stream().map(Cell::text).filter(t -> !t.isEmpty()).toList();
     if (header.found() && repeats(row, header)) {
       return "the header again";
     }
-    if (lacksSomething(row, table) && texts.stream().anyMatch(Body::isTotal)) {
+    if (lacksSomething(row, table) && row.cells().stream().anyMatch(c -> isTotal(c.text()))) {
       return "a total";
     }
-    if (texts.size() == 1 && table.columns().size() > 1) {
+    if (row.filled() == 1 && table.columns().size() > 1) {
       return "a note";
     }
-    Stream<Meaning> own = TIMBER.stream().filter(m -> table.columns().containsKey(m));
-    boolean figuresOnly = own.allMatch(m -> table.text(row, m).isEmpty());
-    return figuresOnly ? "nothing of a timber in it" : "";
+    return hasTimber(row, table) ? "" : "nothing of a timber in it";
+  }
+
+  private static boolean hasTimber(ListRow row, ListTable table) {
+    for (Meaning meaning : TIMBER) {
+      if (table.columns().containsKey(meaning) && !table.text(row, meaning).isEmpty()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A timber in a wall called "Total" has all that timbers have. */
   private static boolean lacksSomething(ListRow row, ListTable table) {
-    return table.columns().keySet().stream()
-        .filter(NEVER_EMPTY::contains)
-        .anyMatch(m -> table.text(row, m).isEmpty());
+    for (Meaning meaning : table.columns().keySet()) {
+      if (NEVER_EMPTY.contains(meaning) && table.text(row, meaning).isEmpty()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean repeats(ListRow row, Header header) {

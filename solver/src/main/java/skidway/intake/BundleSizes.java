@@ -1,8 +1,8 @@
 package skidway.intake;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import skidway.units.Figures;
@@ -68,7 +68,8 @@ final class BundleSizes {
   /** Rounded up to the centimetre or half inch. */
   private String up(double metres) {
     if (units == UnitSystem.METRIC) {
-      return String.format(Locale.ROOT, "%.2f m", Math.ceil(metres * 100 - 1e-6) / 100);
+      long cm = (long) Math.ceil(metres * 100 - 1e-6);
+      return BigDecimal.valueOf(cm, 2).toPlainString() + " m";
     }
     double halfInchM = 0.0127;
     return new Figures(UnitSystem.US).length(Math.ceil(metres / halfInchM - 1e-6) * halfInchM);

@@ -148,8 +148,7 @@ final class Columns {
     List<Match> matches = new ArrayList<>();
     for (int i = 0; i < columns.length; i++) {
       Headline line = header.line(i);
-      boolean named =
-          Arrays.stream(Meaning.values()).anyMatch(m -> HeaderWords.match(line, m) == 1);
+      boolean named = Arrays.stream(Meaning.values()).anyMatch(m -> HeaderWords.names(line, m));
       for (Meaning meaning : Meaning.values()) {
         double word = HeaderWords.match(line, meaning);
         double byWord = word == 0 ? 0 : word * (0.3 + 0.7 * looks.get(i).fit(meaning));

@@ -22,13 +22,15 @@ enum Decimals {
   /** What the cells of a list show. */
   static Decimals of(Stream<String> cells) {
     boolean[] seen = new boolean[2];
-    cells.forEach(
-        cell -> {
-          Matcher m = NUMBER.matcher(cell);
-          while (m.find()) {
-            decimalMark(m.group()).ifPresent(c -> seen[c == '.' ? 0 : 1] = true);
-          }
-        });
+    cells
+        .filter(Decimals::hasMark)
+        .forEach(
+            cell -> {
+              Matcher m = NUMBER.matcher(cell);
+              while (m.find()) {
+                decimalMark(m.group()).ifPresent(c -> seen[c == '.' ? 0 : 1] = true);
+              }
+            });
     return seen[0] == seen[1] ? OPEN : seen[0] ? POINT : COMMA;
   }
 
@@ -57,7 +59,7 @@ enum Decimals {
    * The text with points as decimal marks and none between thousands; empty if it can be either.
    */
   Optional<String> plain(String text) {
-    if (text.chars().allMatch(c -> c >= '0' && c <= '9')) {
+    if (!hasMark(text) && !hasThousands(text)) {
       return Optional.of(text); // most cells of most lists
     }
     String spaced =
@@ -75,6 +77,21 @@ enum Decimals {
     }
     m.appendTail(plain);
     return Optional.of(plain.toString());
+  }
+
+  private static boolean hasMark(String text) {
+    return text.indexOf(',') >= 0 || text.indexOf('.') >= 0;
+  }
+
+  /** Whether a space may stand between thousands. */
+  private static boolean hasThousands(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '\u00a0' || c == '\u202f' || (c == ' ' && Digits.at(text, i + 1) >= 3)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Optional<String> number(String token) {

@@ -32,9 +32,12 @@ record Header(int rowIndex, List<String> texts, List<Headline> lines, int firstR
         if (grid.rows().get(i).number() == told.getAsInt()) {
           return at(grid, i);
         }
-      } else if (meanings(grid.rows().get(i)) > most) {
-        most = meanings(grid.rows().get(i));
-        best = i;
+      } else {
+        int meanings = meanings(grid.rows().get(i));
+        if (meanings > most) {
+          most = meanings;
+          best = i;
+        }
       }
     }
     if (told.isPresent()) {
@@ -50,9 +53,12 @@ record Header(int rowIndex, List<String> texts, List<Headline> lines, int firstR
   private static int meanings(ListRow row) {
     Set<Meaning> found = EnumSet.noneOf(Meaning.class);
     for (Cell cell : row.cells()) {
+      if (cell.number() || cell.empty()) {
+        continue;
+      }
       Headline line = Headline.of(cell.text());
       for (Meaning meaning : Meaning.values()) {
-        if (!cell.number() && HeaderWords.match(line, meaning) == 1) {
+        if (HeaderWords.names(line, meaning)) {
           found.add(meaning);
           break;
         }
@@ -66,7 +72,8 @@ record Header(int rowIndex, List<String> texts, List<Headline> lines, int firstR
     List<String> texts = new ArrayList<>();
     List<Headline> lines = new ArrayList<>();
     Optional<ListRow> units = units(grid, index + 1);
-    for (int i = 0; i < grid.width(); i++) {
+    int width = grid.width();
+    for (int i = 0; i < width; i++) {
       String text = row.text(i);
       Headline line = Headline.of(text);
       Optional<ListUnit> below = unit(units, i);

@@ -18,6 +18,11 @@ final class HeaderWords {
 
   private HeaderWords() {}
 
+  /** Whether a header names a meaning as a whole. */
+  static boolean names(Headline header, Meaning meaning) {
+    return WORDS.getOrDefault(meaning, Set.of()).contains(header.words());
+  }
+
   /**
    * How well a header names a meaning: 1 as a whole, less if only some of its words do, 0 if none.
    */
@@ -26,12 +31,13 @@ final class HeaderWords {
     if (words.isEmpty()) {
       return 0;
     }
+    if (names(header, meaning)) {
+      return 1;
+    }
+    String apart = " " + words + " ";
     double best = 0;
     for (String known : WORDS.getOrDefault(meaning, Set.of())) {
-      if (words.equals(known)) {
-        return 1;
-      }
-      if (known.length() > 2 && (" " + words + " ").contains(" " + known + " ")) {
+      if (known.length() > 2 && words.contains(known) && apart.contains(" " + known + " ")) {
         best = Math.max(best, 0.6 + 0.3 * known.length() / words.length());
       }
     }

@@ -59,7 +59,8 @@ record LengthText(String text, double metres) {
 
   /** Whether a text is a number without a unit. */
   static boolean isBare(String plain) {
-    return BARE.matcher(plain.strip()).matches();
+    String text = plain.strip();
+    return Digits.only(text, text.length()) || BARE.matcher(text).matches();
   }
 
   private static Optional<LengthText> sized(String text) {

@@ -17,8 +17,22 @@ record ListRow(int number, List<Cell> cells) {
     return cell(column).text();
   }
 
+  /** The first text of the row; an empty one if it has none. */
+  String first() {
+    for (Cell cell : cells) {
+      if (!cell.empty()) {
+        return cell.text();
+      }
+    }
+    return "";
+  }
+
   /** How many cells have text. */
   int filled() {
-    return (int) cells.stream().filter(c -> !c.empty()).count();
+    int filled = 0;
+    for (Cell cell : cells) {
+      filled += cell.empty() ? 0 : 1;
+    }
+    return filled;
   }
 }

@@ -76,8 +76,7 @@ final class RowReader {
 
   /** A whole number from 1 on; empty after a problem. */
   Optional<Integer> whole(ListRow row, Meaning meaning, int most) {
-    Matcher m = WHOLE.matcher(table.plain(row, meaning).orElse("").strip());
-    int number = m.matches() ? Integer.parseInt(m.group(1)) : 0;
+    int number = whole(table.plain(row, meaning).orElse("").strip());
     if (number < 1 || number > most) {
       wrong(row, meaning, "a whole number from 1 to " + most, "correct it in the list");
       return Optional.empty();
@@ -85,9 +84,22 @@ final class RowReader {
     return Optional.of(number);
   }
 
+  private static int whole(String text) {
+    if (Digits.only(text, 6)) {
+      return Integer.parseInt(text);
+    }
+    Matcher m = WHOLE.matcher(text);
+    return m.matches() ? Integer.parseInt(m.group(1)) : 0;
+  }
+
   /** First and last of a range of courses, such as {@code 3-6}; empty after a problem. */
   Optional<int[]> courses(ListRow row, String text) {
-    Matcher m = COURSES.matcher(text.strip());
+    String plain = text.strip();
+    if (Digits.only(plain, 4) && Integer.parseInt(plain) >= 1) {
+      int course = Integer.parseInt(plain);
+      return Optional.of(new int[] {course, course});
+    }
+    Matcher m = COURSES.matcher(plain);
     if (m.matches()) {
       int first = Integer.parseInt(m.group(1));
       int last = m.group(2) == null ? first : Integer.parseInt(m.group(2));

@@ -158,6 +158,9 @@ final class SheetGrid {
 
   /** A number whose zeros alone would fill the memory keeps its exponent, and is refused later. */
   private static String plain(BigDecimal number) {
+    if (number.scale() == 0 && number.precision() <= SHOWN.getPrecision()) {
+      return number.toString();
+    }
     boolean sane = Math.abs((long) number.scale()) < 100 && number.precision() < 400;
     return sane
         ? number.round(SHOWN).stripTrailingZeros().toPlainString()

@@ -131,7 +131,7 @@ final class Takings {
       String course = pieces.cell(row, "course");
       String position = pieces.cell(row, "position");
       boolean other = !loads.contains(loadOf.getOrDefault(pieces.cell(row, "bundle"), ""));
-      if (other && course.matches("\\d{1,4}") && position.matches("\\d{1,5}")) {
+      if (other && Digits.only(course, 4) && Digits.only(position, 5)) {
         places.take(pieces.cell(row, "wall"), Integer.parseInt(course), Integer.parseInt(position));
       }
     }

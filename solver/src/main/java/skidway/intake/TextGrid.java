@@ -34,9 +34,11 @@ final class TextGrid {
   }
 
   private static ListRow row(List<TextRows.Cell> cells) {
-    return new ListRow(
-        cells.get(0).line(),
-        cells.stream().map(c -> new Cell(c.text(), false, c.line(), c.column())).toList());
+    List<Cell> row = new ArrayList<>(cells.size());
+    for (TextRows.Cell cell : cells) {
+      row.add(new Cell(cell.text(), false, cell.line(), cell.column()));
+    }
+    return new ListRow(cells.get(0).line(), row);
   }
 
   /** Line feeds as line ends, no byte order mark, and spaces where lists have harder ones. */

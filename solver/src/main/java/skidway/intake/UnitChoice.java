@@ -1,6 +1,7 @@
 package skidway.intake;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -92,9 +93,10 @@ final class UnitChoice {
 
   /** The numbers without a unit, of a section both of its sides. */
   private List<Double> bareNumbers(Meaning meaning) {
+    Set<String> different = new LinkedHashSet<>(); // of thousands of timbers a few dozen
+    rows.forEach(row -> different.add(table.plain(row, meaning).orElse("")));
     List<Double> numbers = new ArrayList<>();
-    for (ListRow row : rows) {
-      String plain = table.plain(row, meaning).orElse("");
+    for (String plain : different) {
       for (String part :
           meaning == Meaning.SECTION ? plain.split("[xX\u00d7*/\u0445]") : new String[] {plain}) {
         if (LengthText.isBare(part)) {

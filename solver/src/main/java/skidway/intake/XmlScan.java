@@ -19,7 +19,7 @@ final class XmlScan {
   boolean harmless(byte[] bytes, int count) {
     for (int i = 0; i < count; i++) {
       int c = bytes[i];
-      if (c == 0) {
+      if (c == 0 || isOfNoInterest(c)) {
         continue;
       }
       if (isDocumentType(c)) {
@@ -38,6 +38,11 @@ final class XmlScan {
   /** Whether it is the nesting that does harm. */
   boolean deep() {
     return deep;
+  }
+
+  /** Text between tags and within quotes, which is nearly all of a sheet. */
+  private boolean isOfNoInterest(int c) {
+    return matched < 0 && c != '<' && (inTag ? quote != 0 && c != quote : true);
   }
 
   private boolean isDocumentType(int c) {

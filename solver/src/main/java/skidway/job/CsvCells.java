@@ -63,7 +63,7 @@ final class CsvCells implements AutoCloseable {
     try {
       while (parser.nextToken() == JsonToken.START_ARRAY) {
         List<Cell> cells = row();
-        if (cells.stream().anyMatch(c -> !c.text().isEmpty())) {
+        if (hasText(cells)) {
           return cells;
         }
       }
@@ -81,6 +81,15 @@ final class CsvCells implements AutoCloseable {
       throw new UncheckedIOException("Reading from memory failed.", e);
     }
     return List.of();
+  }
+
+  private static boolean hasText(List<Cell> cells) {
+    for (Cell cell : cells) {
+      if (!cell.text().isEmpty()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private String whatIsWrong(JsonProcessingException e) {

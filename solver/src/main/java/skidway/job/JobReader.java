@@ -48,7 +48,8 @@ public final class JobReader {
   public static Job read(Path folder) {
     JobReader reader = new JobReader(folder, Map.of());
     reader.requireFolder();
-    return reader.job();
+    Task task = reader.task();
+    return new Job(folder, task, Fingerprint.of(reader.files), reader.problems.remarks(FILES));
   }
 
   /**
@@ -59,8 +60,8 @@ public final class JobReader {
   static Judgement judge(Path folder, Map<String, String> texts) {
     JobReader reader = new JobReader(folder, texts);
     try {
-      Job job = reader.job();
-      return new Judgement(List.of(), job.remarks(), reader.bundlesRead);
+      reader.task();
+      return new Judgement(List.of(), reader.problems.remarks(FILES), reader.bundlesRead);
     } catch (BadInput e) {
       return new Judgement(
           reader.problems.shown(FILES), reader.problems.remarks(FILES), reader.bundlesRead);
@@ -79,7 +80,7 @@ public final class JobReader {
     }
   }
 
-  private Job job() {
+  private Task task() {
     Optional<SourceFile> jobFile = file(JobHead.FILE, FileBounds.MOST_JSON_BYTES);
     Optional<SourceFile> siteFile = file(SiteReader.FILE, FileBounds.MOST_JSON_BYTES);
     Optional<SourceFile> piecesFile = file(PiecesReader.FILE, FileBounds.MOST_CSV_BYTES);
@@ -112,13 +113,9 @@ public final class JobReader {
     bundlesRead = delivery.bundles();
 
     problems.throwIfAny(FILES);
-    return finished(head, site.orElseThrow(), delivery, values);
-  }
-
-  private Job finished(JobHead head, Site site, Delivery delivery, Values values) {
     Schedule schedule = head.erection().schedule(delivery.loads(), head.settings(), problems);
-    Task task = new Task(head.name(), site, delivery, head.settings(), schedule, values.figures());
-    return new Job(input.folder(), task, Fingerprint.of(files), problems.remarks(FILES));
+    return new Task(
+        head.name(), site.orElseThrow(), delivery, head.settings(), schedule, values.figures());
   }
 
   private Optional<SourceFile> file(String name, int mostBytes) {

@@ -1,8 +1,10 @@
 package skidway.job;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import skidway.timber.Moisture;
 import skidway.timber.Species;
@@ -22,16 +24,21 @@ final class MoistureCell {
   private static final String GREEN = "green";
   private static final String COLUMN = "moisture";
   private static final Moisture STAND_IN = Moisture.of(0);
+  private static final int MOST_REMEMBERED = 1000;
 
-  private MoistureCell() {}
+  /** Moistures are few and rows many. */
+  private final Map<String, List<Double>> remembered = new HashMap<>();
 
   /** After a problem a stand-in. */
-  static Moisture read(CsvRow row, Optional<Species> species) {
+  Moisture read(CsvRow row, Optional<Species> species) {
     String text = row.text(COLUMN);
     if (text.equalsIgnoreCase(GREEN)) {
       return green(row, species);
     }
-    List<Double> pct = numbers(text);
+    List<Double> pct =
+        remembered.size() < MOST_REMEMBERED
+            ? remembered.computeIfAbsent(text, MoistureCell::numbers)
+            : numbers(text);
     double most = species.map(WoodDensity::mostMoisturePct).orElse(Double.MAX_VALUE);
     boolean share = pct.stream().anyMatch(MoistureCell::isShare);
     if (pct.isEmpty() || share || pct.stream().anyMatch(p -> p > most)) {
@@ -72,7 +79,8 @@ final class MoistureCell {
   private static List<Double> numbers(String text) {
     List<Double> numbers = new ArrayList<>();
     for (String part : text.replace('\u2013', '-').split("-", -1)) {
-      String bare = part.strip().replaceFirst("%$", "");
+      String cell = part.strip();
+      String bare = cell.endsWith("%") ? cell.substring(0, cell.length() - 1) : cell;
       if (bare.contains("%")) {
         return List.of();
       }

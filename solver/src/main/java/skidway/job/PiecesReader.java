@@ -32,6 +32,7 @@ final class PiecesReader {
           "layer");
   private static final List<String> OPTIONAL = List.of("from_left", "fill", "mass");
 
+  private final MoistureCell moistures = new MoistureCell();
   private final Ids marks;
   private final Ids walls;
   private final Ids bundles;
@@ -74,7 +75,7 @@ final class PiecesReader {
     double heightM = row.quantity("height", Bounds.SECTION);
     double fill = row.optional("fill", Bounds.FILL).orElse(1);
     Optional<Species> species = wood.species(row);
-    Moisture moisture = MoistureCell.read(row, species);
+    Moisture moisture = moistures.read(row, species);
     OptionalDouble weighedKg = row.optional("mass", Bounds.PIECE_MASS);
     String bundle = bundle(row);
     int layer = row.whole("layer", Bounds.LAYER);

@@ -28,10 +28,11 @@ public final class TextRows {
     SourceFile file = new SourceFile(fileName, text);
     try (CsvCells cells = new CsvCells(file, problems, separator, longest)) {
       for (List<CsvCells.Cell> row = cells.next(); !row.isEmpty(); row = cells.next()) {
-        rows.add(
-            row.stream()
-                .map(c -> new Cell(c.text(), c.place().line(), c.place().column()))
-                .toList());
+        List<Cell> plain = new ArrayList<>(row.size());
+        for (CsvCells.Cell cell : row) {
+          plain.add(new Cell(cell.text(), cell.place().line(), cell.place().column()));
+        }
+        rows.add(plain);
       }
     }
     problems.throwIfAny(List.of(fileName));
