@@ -21,7 +21,8 @@ import skidway.job.Problem;
     name = "import",
     description = {
       "Takes the mill's packing list (XLSX, or text with commas, semicolons or tabs) into a job:",
-      "says what each column is taken for and why, and writes pieces.csv, bundles.csv and loads.csv",
+      "says what each column is taken for and why, and writes pieces.csv, bundles.csv and"
+          + " loads.csv",
       "all together. How the list was read stays in imports.json for the next truck's list."
     })
 final class ImportCommand implements Callable<Integer> {
@@ -47,6 +48,7 @@ final class ImportCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Intake intake = Intake.open(folder, file, options.wishes());
+    intake.remarks().forEach(remark -> screen.say("%s", remark.text()));
     tellColumns(intake);
     Imported imported = intake.take();
     imported.notes().forEach(note -> screen.result("%s", note));

@@ -14,6 +14,7 @@ import skidway.job.BadInput;
 import skidway.job.JobDraft;
 import skidway.job.JobTable;
 import skidway.job.Judgement;
+import skidway.job.Problem;
 import skidway.units.Figures;
 import skidway.units.UnitSystem;
 
@@ -59,6 +60,11 @@ public final class Intake {
     return reading.leftOut();
   }
 
+  /** What is odd about how earlier lists were read. */
+  public List<Problem> remarks() {
+    return reading.job().remarks();
+  }
+
   public List<Column> columns() {
     return reading.columns();
   }
@@ -88,7 +94,7 @@ public final class Intake {
     Merge.Merged merged =
         new Merge(reading.job().pieces(), reading.job().bundles(), units).with(bundles);
     Map<String, String> texts =
-        JobDraft.texts(merged.pieces(), merged.bundles(), loads, reading.remembered(pattern));
+        reading.job().texts(merged.pieces(), merged.bundles(), loads, reading.remembered(pattern));
     Judgement judgement = reading.job().judge(texts);
     Retelling retelling = retelling(merged, loads, bundles);
     retelling.tell(judgement.problems(), trouble);

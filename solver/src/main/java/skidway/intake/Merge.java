@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import skidway.job.JobTable;
 import skidway.units.Measure;
 import skidway.units.Quantities;
@@ -99,11 +100,11 @@ final class Merge {
         }
         boolean kept = old != null && changes.isEmpty();
         same &= kept;
-        rows.add(kept ? old : piece.fields());
+        rows.add(kept ? old : withOwn(pieces, old, piece.fields()));
       }
       Map<String, String> old = oldBundles.get(bundle.id());
       boolean keep = same && old != null;
-      bundleRows.add(keep ? old : bundle.fields());
+      bundleRows.add(keep ? old : withOwn(bundles, old, bundle.fields()));
       for (int i = 0; i < rows.size(); i++) {
         // A bundle packed anew has new layers, its unchanged timbers too.
         Map<String, String> row = new LinkedHashMap<>(rows.get(i));
@@ -129,6 +130,17 @@ final class Merge {
         !oldPieces.isEmpty(),
         takenAway,
         oldPieces.isEmpty() ? List.of() : differences);
+  }
+
+  /** A changed row keeps what people wrote into columns of their own. */
+  private static Map<String, String> withOwn(
+      JobTable table, @Nullable Map<String, String> old, Map<String, String> fresh) {
+    if (old == null) {
+      return fresh;
+    }
+    Map<String, String> all = new LinkedHashMap<>(fresh);
+    all.putAll(table.own(old));
+    return all;
   }
 
   /** What a list changes of a timber; fields that it does not have do not count. */

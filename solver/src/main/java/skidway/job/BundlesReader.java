@@ -13,6 +13,7 @@ final class BundlesReader {
   static final String FILE = "bundles.csv";
   static final List<String> REQUIRED =
       List.of("bundle", "load", "off_order", "length", "width", "height");
+  static final List<String> OPTIONAL = List.of("mass");
 
   private final Ids bundleIds;
   private final Ids loadIds;
@@ -29,8 +30,7 @@ final class BundlesReader {
 
   /** The sound bundles by id, in file order. */
   Map<String, BundleRow> read(Optional<SourceFile> file, Values values) {
-    List<String> optional = List.of("mass");
-    if (file.isEmpty() || !CsvTable.read(file.get(), REQUIRED, optional, values, this::row)) {
+    if (file.isEmpty() || !CsvTable.read(file.get(), REQUIRED, OPTIONAL, values, this::row)) {
       bundleIds.incomplete();
     }
     return rows;

@@ -1,13 +1,5 @@
 package skidway.job;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,21 +7,21 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import skidway.units.UnitSystem;
 
-/** Reads and writes {@code imports.json}: how the job's packing lists are read. */
+/** Reads {@code imports.json}: how the job's packing lists are read. */
 final class ImportsFile {
   static final String FILE = "imports.json";
+  static final List<String> FIELDS = List.of("format", "lists");
+  static final List<String> LIST_FIELDS =
+      List.of("name", "header", "columns", "mark", "decimal", "bundleSize", "constants", "calls");
+  static final List<String> COLUMN_FIELDS = List.of("column", "meaning", "unit");
   private static final int MOST_LISTS = 100;
   private static final int MOST_COLUMNS = 1000;
   private static final String A_TEXT = "it is a text in double quotes";
 
   private ImportsFile() {}
 
-  static List<SavedList> read(SourceFile file, Problems problems) {
-    Optional<LocatedNode.Members> tree = JsonTree.read(file, problems);
-    if (tree.isEmpty()) {
-      return List.of();
-    }
-    Fields f = new Fields(tree.get(), "imports", new Values(problems, UnitSystem.METRIC, false));
+  static List<SavedList> read(LocatedNode.Members tree, Problems problems) {
+    Fields f = new Fields(tree, "imports", new Values(problems, UnitSystem.METRIC, false));
     Format.check(f);
     List<Read<SavedList>> lists =
         f.objects("lists", 0, MOST_LISTS, new Ids("list", problems), l -> list(l, problems));
@@ -82,71 +74,5 @@ final class ImportsFile {
     }
     f.report(node.place(), node.words(), A_TEXT, "correct it");
     return "";
-  }
-
-  static String text(List<SavedList> lists) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      DefaultPrettyPrinter pretty =
-          new DefaultPrettyPrinter(
-              Separators.createDefaultInstance()
-                  .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
-      json.setPrettyPrinter(pretty.withObjectIndenter(new DefaultIndenter("  ", "\n")));
-      json.writeStartObject();
-      json.writeNumberField("format", Format.CURRENT);
-      json.writeArrayFieldStart("lists");
-      for (SavedList list : lists) {
-        write(json, list);
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException("Writing into memory failed.", e);
-    }
-    return text.append('\n').toString();
-  }
-
-  private static void write(JsonGenerator json, SavedList list) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("name", list.name());
-    json.writeArrayFieldStart("header");
-    for (String word : list.header()) {
-      json.writeString(word);
-    }
-    json.writeEndArray();
-    json.writeArrayFieldStart("columns");
-    for (SavedList.Column column : list.columns()) {
-      json.writeStartObject();
-      json.writeNumberField("column", column.number());
-      json.writeStringField("meaning", column.meaning());
-      if (column.unit().isPresent()) {
-        json.writeStringField("unit", column.unit().get());
-      }
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    if (list.mark().isPresent()) {
-      json.writeStringField("mark", list.mark().get());
-    }
-    if (list.decimal().isPresent()) {
-      json.writeStringField("decimal", list.decimal().get());
-    }
-    if (list.bundleSize().isPresent()) {
-      json.writeNumberField("bundleSize", list.bundleSize().getAsInt());
-    }
-    write(json, "constants", list.constants());
-    write(json, "calls", list.calls());
-    json.writeEndObject();
-  }
-
-  private static void write(JsonGenerator json, String name, Map<String, String> texts)
-      throws IOException {
-    if (!texts.isEmpty()) {
-      json.writeObjectFieldStart(name);
-      for (Map.Entry<String, String> text : texts.entrySet()) {
-        json.writeStringField(text.getKey(), text.getValue());
-      }
-      json.writeEndObject();
-    }
   }
 }

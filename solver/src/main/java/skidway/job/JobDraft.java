@@ -23,7 +23,9 @@ public final class JobDraft {
   private final JobHead head;
   private final Optional<Site> site;
   private final Map<String, JobTable> tables = new LinkedHashMap<>();
+  private final Optional<LocatedNode.Members> imports;
   private final List<SavedList> lists;
+  private final List<Problem> remarks;
 
   private JobDraft(Path folder) {
     this.folder = folder;
@@ -31,15 +33,15 @@ public final class JobDraft {
     Optional<SourceFile> jobFile = file(JobHead.FILE, FileBounds.MOST_JSON_BYTES);
     this.head = JobHead.read(jobFile.flatMap(f -> JsonTree.read(f, judgedLater)), judgedLater);
     this.site = site(judgedLater);
-    table(PiecesReader.FILE, PiecesReader.REQUIRED);
-    table(BundlesReader.FILE, BundlesReader.REQUIRED);
-    table(LoadsReader.FILE, LoadsReader.REQUIRED);
+    table(PiecesReader.FILE, PiecesReader.REQUIRED, PiecesReader.OPTIONAL);
+    table(BundlesReader.FILE, BundlesReader.REQUIRED, BundlesReader.OPTIONAL);
+    table(LoadsReader.FILE, LoadsReader.REQUIRED, LoadsReader.OPTIONAL);
     Problems problems = new Problems();
-    this.lists =
-        file(ImportsFile.FILE, FileBounds.MOST_JSON_BYTES)
-            .map(f -> ImportsFile.read(f, problems))
-            .orElse(List.of());
+    this.imports =
+        file(ImportsFile.FILE, FileBounds.MOST_JSON_BYTES).flatMap(f -> JsonTree.read(f, problems));
+    this.lists = imports.map(i -> ImportsFile.read(i, problems)).orElse(List.of());
     problems.throwIfAny(List.of(ImportsFile.FILE));
+    this.remarks = problems.remarks(List.of(ImportsFile.FILE));
   }
 
   /**
@@ -73,8 +75,8 @@ public final class JobDraft {
     return new SiteReader(judgedLater, walls, stands, head.settings()).read(fields);
   }
 
-  private void table(String name, List<String> columns) {
-    tables.put(name, JobTable.of(file(name, FileBounds.MOST_CSV_BYTES), columns));
+  private void table(String name, List<String> required, List<String> optional) {
+    tables.put(name, JobTable.of(file(name, FileBounds.MOST_CSV_BYTES), required, optional));
   }
 
   /** A file that is there must be readable; one that is missing may come later. */
@@ -130,14 +132,19 @@ public final class JobDraft {
     return lists;
   }
 
+  /** What is odd about {@code imports.json}; the fields that nobody knows stay in it. */
+  public List<Problem> remarks() {
+    return remarks;
+  }
+
   /** The texts of the files that a changed job needs, by name. */
-  public static Map<String, String> texts(
-      JobTable pieces, JobTable bundles, JobTable loads, List<SavedList> lists) {
+  public Map<String, String> texts(
+      JobTable pieces, JobTable bundles, JobTable loads, List<SavedList> read) {
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put(PiecesReader.FILE, pieces.text());
     texts.put(BundlesReader.FILE, bundles.text());
     texts.put(LoadsReader.FILE, loads.text());
-    texts.put(ImportsFile.FILE, ImportsFile.text(lists));
+    texts.put(ImportsFile.FILE, ImportsText.of(read, imports));
     return texts;
   }
 

@@ -1,6 +1,7 @@
 package skidway.job;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,7 +22,12 @@ public final class JobTable {
   /** Names of the columns in lower case, and where they stand. */
   private final Map<String, Integer> indexes = new LinkedHashMap<>();
 
-  private JobTable(List<String> columns, List<List<String>> rows, char separator) {
+  /** Names of the columns that the job's reader reads. */
+  private final Set<String> read;
+
+  private JobTable(
+      List<String> columns, List<List<String>> rows, char separator, Set<String> read) {
+    this.read = Set.copyOf(read);
     this.columns = List.copyOf(columns);
     this.rows = List.copyOf(rows);
     this.separator = separator;
@@ -45,10 +51,12 @@ public final class JobTable {
     return separator;
   }
 
-  /** The table of a file; of no file, a table with the columns asked for and no rows. */
-  static JobTable of(Optional<SourceFile> file, List<String> columns) {
+  /** The table of a file; of no file, a table with the required columns and no rows. */
+  static JobTable of(Optional<SourceFile> file, List<String> required, List<String> optional) {
+    Set<String> read = new HashSet<>(required);
+    read.addAll(optional);
     if (file.isEmpty()) {
-      return new JobTable(columns, List.of(), ',');
+      return new JobTable(required, List.of(), ',', read);
     }
     String text = file.get().text();
     char separator = Separator.of(text.stripLeading().lines().findFirst().orElse(""));
@@ -58,7 +66,7 @@ public final class JobTable {
             .toList();
     List<String> head = all.get(0);
     List<List<String>> rows = all.stream().skip(1).map(row -> resized(row, head.size())).toList();
-    return new JobTable(head, rows, separator);
+    return new JobTable(head, rows, separator, read);
   }
 
   private static List<String> resized(List<String> row, int width) {
@@ -82,9 +90,16 @@ public final class JobTable {
     return values;
   }
 
+  /** Of a row's values those in columns that Skidway does not read: they are people's own. */
+  public Map<String, String> own(Map<String, String> values) {
+    Map<String, String> own = new LinkedHashMap<>(values);
+    own.keySet().removeAll(read);
+    return own;
+  }
+
   /** The rows that pass. */
   public JobTable keeping(Predicate<List<String>> wanted) {
-    return new JobTable(columns, rows.stream().filter(wanted).toList(), separator);
+    return new JobTable(columns, rows.stream().filter(wanted).toList(), separator, read);
   }
 
   /** The table with more rows, each a value by column; columns it lacks are added at the end. */
@@ -109,7 +124,7 @@ public final class JobTable {
       }
       all.add(List.copyOf(cells));
     }
-    return new JobTable(head, List.copyOf(all), separator);
+    return new JobTable(head, List.copyOf(all), separator, read);
   }
 
   /** The whole table as text; row {@code i} is line {@code i + 2}. */

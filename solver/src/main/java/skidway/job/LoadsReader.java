@@ -10,6 +10,7 @@ import skidway.timber.Load;
 final class LoadsReader {
   static final String FILE = "loads.csv";
   static final List<String> REQUIRED = List.of("load", "arrival", "truck_stand");
+  static final List<String> OPTIONAL = List.of();
 
   private final Ids loadIds;
   private final Ids truckStands;
@@ -21,7 +22,7 @@ final class LoadsReader {
   }
 
   List<Load> read(Optional<SourceFile> file, Values values) {
-    if (file.isEmpty() || !CsvTable.read(file.get(), REQUIRED, List.of(), values, this::row)) {
+    if (file.isEmpty() || !CsvTable.read(file.get(), REQUIRED, OPTIONAL, values, this::row)) {
       loadIds.incomplete();
     }
     return loads;

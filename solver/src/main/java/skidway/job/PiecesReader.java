@@ -30,7 +30,7 @@ final class PiecesReader {
           "moisture",
           "bundle",
           "layer");
-  private static final List<String> OPTIONAL = List.of("from_left", "fill", "mass");
+  static final List<String> OPTIONAL = List.of("from_left", "fill", "mass");
 
   private final MoistureCell moistures = new MoistureCell();
   private final Ids marks;
