@@ -1,7 +1,6 @@
 package skidway.intake;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -148,7 +147,7 @@ final class Columns {
     List<Match> matches = new ArrayList<>();
     for (int i = 0; i < columns.length; i++) {
       Headline line = header.line(i);
-      boolean named = Arrays.stream(Meaning.values()).anyMatch(m -> HeaderWords.names(line, m));
+      boolean named = HeaderWords.named(line).isPresent();
       for (Meaning meaning : Meaning.values()) {
         double word = HeaderWords.match(line, meaning);
         double byWord = word == 0 ? 0 : word * (0.3 + 0.7 * looks.get(i).fit(meaning));

@@ -56,13 +56,7 @@ record Header(int rowIndex, List<String> texts, List<Headline> lines, int firstR
       if (cell.number() || cell.empty()) {
         continue;
       }
-      Headline line = Headline.of(cell.text());
-      for (Meaning meaning : Meaning.values()) {
-        if (HeaderWords.names(line, meaning)) {
-          found.add(meaning);
-          break;
-        }
-      }
+      HeaderWords.named(Headline.of(cell.text())).ifPresent(found::add);
     }
     return found.size();
   }

@@ -7,8 +7,10 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Knows which words stand above which columns, in nine languages ({@code header-words.csv}). */
@@ -16,11 +18,14 @@ final class HeaderWords {
   private static final String RESOURCE = "header-words.csv";
   private static final Map<Meaning, Set<String>> WORDS = load();
 
+  /** The first meaning that a word alone stands for. */
+  private static final Map<String, Meaning> MEANINGS = meanings();
+
   private HeaderWords() {}
 
-  /** Whether a header names a meaning as a whole. */
-  static boolean names(Headline header, Meaning meaning) {
-    return WORDS.getOrDefault(meaning, Set.of()).contains(header.words());
+  /** The meaning that a header names as a whole, the first if there are several. */
+  static Optional<Meaning> named(Headline header) {
+    return Optional.ofNullable(MEANINGS.get(header.words()));
   }
 
   /**
@@ -31,7 +36,7 @@ final class HeaderWords {
     if (words.isEmpty()) {
       return 0;
     }
-    if (names(header, meaning)) {
+    if (WORDS.getOrDefault(meaning, Set.of()).contains(words)) {
       return 1;
     }
     String apart = " " + words + " ";
@@ -42,6 +47,12 @@ final class HeaderWords {
       }
     }
     return best;
+  }
+
+  private static Map<String, Meaning> meanings() {
+    Map<String, Meaning> meanings = new HashMap<>();
+    WORDS.forEach((meaning, words) -> words.forEach(w -> meanings.putIfAbsent(w, meaning)));
+    return meanings;
   }
 
   private static Map<Meaning, Set<String>> load() {

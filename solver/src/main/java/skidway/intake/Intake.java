@@ -26,7 +26,7 @@ import skidway.units.UnitSystem;
 public final class Intake {
   private final Reading reading;
 
-  private Intake(Reading reading) {
+  Intake(Reading reading) {
     this.reading = reading;
   }
 

@@ -28,8 +28,7 @@ final class MarkChoice {
             .map(r -> table.text(r, Meaning.MARK))
             .filter(m -> !m.isEmpty())
             .toList();
-    Optional<MarkShapes.Proposal> proposal =
-        MarkShapes.of(marks, walls(reading), reading.grid().fileName());
+    Optional<MarkShapes.Proposal> proposal = MarkShapes.of(marks, walls(reading));
     if (placed) {
       return proposal.map(MarkShapes.Proposal::pattern).filter(p -> agrees(p, reading));
     }

@@ -19,6 +19,9 @@ final class MarkShapes {
   private static final List<String> COURSE_SIGNS = List.of("", "C", "R", "L");
   private static final int MARKS_LOOKED_AT = 2000;
 
+  private static final List<MarkPattern> SHAPES =
+      shapes().stream().map(shape -> MarkPattern.of(shape, "")).toList();
+
   private MarkShapes() {}
 
   /**
@@ -31,11 +34,11 @@ final class MarkShapes {
   private record Tried(MarkPattern pattern, double score, double fits, Set<String> places) {}
 
   /** The best shape, or empty if none fits. */
-  static Optional<Proposal> of(List<String> marks, Set<String> walls, String fileName) {
+  static Optional<Proposal> of(List<String> marks, Set<String> walls) {
     List<String> some = marks.stream().limit(MARKS_LOOKED_AT).toList();
     List<Tried> tried = new ArrayList<>();
-    for (String shape : shapes()) {
-      Tried t = attempt(MarkPattern.of(shape, fileName), some, walls);
+    for (MarkPattern shape : SHAPES) {
+      Tried t = attempt(shape, some, walls);
       if (t.fits() >= LEAST_SHARE) {
         tried.add(t);
       }

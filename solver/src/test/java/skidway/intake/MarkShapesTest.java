@@ -34,7 +34,7 @@ class MarkShapesTest {
     "%s %d-%d"
   })
   void usualShapesAreFound(String format) {
-    MarkShapes.Proposal found = MarkShapes.of(marks(format), Set.of("A", "B"), "l").orElseThrow();
+    MarkShapes.Proposal found = MarkShapes.of(marks(format), Set.of("A", "B")).orElseThrow();
     String mark = String.format(Locale.ROOT, format, "B", 7, 3);
     assertThat(found.pattern().apart(mark).orElseThrow().values())
         .containsEntry(Meaning.WALL, "B")
@@ -44,7 +44,7 @@ class MarkShapesTest {
 
   @Test
   void marksWithoutAPlaceHaveNoShape() {
-    assertThat(MarkShapes.of(List.of("beam", "post", "rail"), Set.of(), "l")).isEmpty();
+    assertThat(MarkShapes.of(List.of("beam", "post", "rail"), Set.of())).isEmpty();
   }
 
   @Test

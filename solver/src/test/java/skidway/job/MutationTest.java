@@ -3,8 +3,14 @@ package skidway.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -12,72 +18,120 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import skidway.plan.Task;
+import skidway.progress.Event;
 import skidway.testkit.SiteBuilder;
 import skidway.testkit.Tasks;
 
 /** Whatever a file is changed into, it is read or refused with problems: nothing else comes out. */
 final class MutationTest {
-  private static final int TRIES = 2000;
-
-  /** Takes minutes a file. */
-  private static final int MANY_TRIES = 100_000;
-
   @TempDir Path temp;
 
-  @ParameterizedTest
-  @ValueSource(strings = {"job.json", "site.json", "pieces.csv", "bundles.csv", "loads.csv"})
-  void ofAnInputFile(String file) {
-    ofAnInputFile(file, TRIES);
+  /** Of the five files that a job is read from, each in turn. */
+  @Test
+  void ofAJob() throws IOException {
+    JobFolder folder = JobFolder.full(temp);
+    int[] turn = {0};
+    Spoiling.of(
+        "job",
+        random -> mutated(folder, JobReader.FILES.get(turn[0]++ % 5), random),
+        input -> read(folder, JobReader.FILES.get((turn[0] + 4) % 5), input));
   }
 
   @Tag("long")
   @ParameterizedTest
   @ValueSource(strings = {"job.json", "site.json", "pieces.csv", "bundles.csv", "loads.csv"})
-  void ofAnInputFileManyTimes(String file) {
-    ofAnInputFile(file, MANY_TRIES);
+  void ofAFileOfAJob(String file) throws IOException {
+    JobFolder folder = JobFolder.full(temp);
+    Spoiling.of(file, random -> mutated(folder, file, random), input -> read(folder, file, input));
   }
 
-  private void ofAnInputFile(String file, int tries) {
-    JobFolder folder = JobFolder.full(temp);
-    Random random = new Random(file.hashCode());
-    int refused = 0;
-    for (int i = 0; i < tries; i++) {
-      folder.write(file, Mutator.mutated(folder.text(file), random));
-      try {
-        assertThat(JobReader.read(temp).task().site().walls()).isNotEmpty();
-      } catch (BadInput e) {
-        refused++;
-        check(e);
-      }
+  private static byte[] mutated(JobFolder folder, String file, Random random) {
+    return Mutator.mutated(folder.text(file), random);
+  }
+
+  private void read(JobFolder folder, String file, byte[] input) {
+    folder.write(file, input);
+    try {
+      assertThat(JobReader.read(temp).task().site().walls()).isNotEmpty();
+    } finally {
+      folder.write(file, folder.text(file).getBytes(StandardCharsets.UTF_8));
     }
-    assertThat(refused).isBetween(tries / 4, tries);
   }
 
   @Test
-  void ofAPlanFile() throws IOException {
+  void ofAPlan() throws IOException {
     Task task = Tasks.task(SiteBuilder.aSite().build());
     Path file = PlanFiles.write(temp, SamplePlans.exact(1));
-    String text = Files.readString(file);
-    Random random = new Random(11);
-    int refused = 0;
-    for (int i = 0; i < TRIES; i++) {
-      Files.write(file, Mutator.mutated(text, random));
-      try {
-        assertThat(PlanFiles.read(file, task).jobName()).isNotNull();
-      } catch (BadInput e) {
-        refused++;
-        check(e);
-      }
-    }
-    assertThat(refused).isBetween(TRIES / 4, TRIES);
+    Spoiling.ofText(
+        "plan",
+        Files.readString(file),
+        input -> {
+          Files.write(file, input);
+          assertThat(PlanFiles.read(file, task).jobName()).isNotNull();
+        });
   }
 
-  private static void check(BadInput e) {
-    assertThat(e.problems()).isNotEmpty().hasSizeLessThanOrEqualTo(Problems.SHOWN);
-    for (Problem p : e.problems().subList(0, Math.min(20, e.problems().size()))) {
-      assertThat(p.text()).contains(": found ").contains(". Way out: ").hasSizeLessThan(1200);
-      assertThat(p.picture()).startsWith(p.text());
-      assertThat(p.line()).isNotNegative();
-    }
+  @Test
+  void ofHowListsWereRead() throws IOException {
+    SavedList list =
+        new SavedList(
+            "list 1",
+            List.of("Mark", "Length"),
+            List.of(new SavedList.Column(2, "length", Optional.of("mm"))),
+            Optional.of("{wall}-{course}"),
+            Optional.of("comma"),
+            OptionalInt.of(20),
+            Map.of("moisture", "19"),
+            Map.of("North", "W1"));
+    Path file = temp.resolve(ImportsFile.FILE);
+    Spoiling.ofText(
+        "imports",
+        ImportsText.of(List.of(list, list), Optional.empty()),
+        input -> {
+          Files.write(file, input);
+          assertThat(JobDraft.open(temp).lists()).isNotNull();
+        });
+  }
+
+  /** Half of the lines carry a true check over something that 'record' never writes. */
+  @Test
+  void ofWhatHappened() throws IOException {
+    Job job = eventfulJob();
+    Path file = temp.resolve(EventsFile.NAME);
+    String text = Files.readString(file);
+    List<String> lines = Files.readAllLines(file);
+    Spoiling.of(
+        "events",
+        random ->
+            random.nextBoolean()
+                ? Mutator.mutated(text, random)
+                : sealed(lines.get(random.nextInt(lines.size())), random),
+        input -> {
+          Files.write(file, input);
+          assertThat(EventsFile.read(job).entries()).isNotNull();
+        });
+  }
+
+  private static byte[] sealed(String line, Random random) {
+    String content = line.substring(0, line.lastIndexOf(",\"check\"")) + "}";
+    String spoilt = new String(Mutator.mutated(content, random), StandardCharsets.UTF_8);
+    String oneLine = spoilt.isEmpty() ? "{}" : spoilt.replace("\n", " ").replace("\r", " ");
+    return (EventSeal.seal(oneLine, EventSeal.START) + "\n").getBytes(StandardCharsets.UTF_8);
+  }
+
+  private Job eventfulJob() throws IOException {
+    Job job = new Job(temp, Tasks.task(SiteBuilder.aSite().build()), "", List.of());
+    Files.createDirectories(temp.resolve("plans"));
+    LocalDateTime at = LocalDateTime.of(2031, 5, 5, 8, 0);
+    List<Event> events =
+        List.of(
+            new Event.Arrived(1, at, "Ann", "L1"),
+            new Event.Placed(2, at, "Ann", "B1", "north yard", 1),
+            new Event.Damaged(3, at, "Ann", "W1-C1-1", "split"),
+            new Event.Late(4, at, "Ann", "L2", at.plusDays(3)),
+            new Event.Pulled(5, at, "Ann", "W1-C01", List.of("W1-C1-2", "W1-C1-3")),
+            new Event.Undo(6, at, "Ann", 3));
+    EventsFile.append(job, new PlanMark(1, "ab12"), log -> events);
+    return job;
   }
 }

@@ -3,22 +3,22 @@ package skidway.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Random;
-import org.junit.jupiter.api.Tag;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import skidway.job.BadInput;
 import skidway.job.Mutator;
 import skidway.job.Problem;
+import skidway.job.Problems;
+import skidway.job.SourceFile;
+import skidway.job.Spoiling;
 
 /** Whatever lines are changed into, they become a site or are refused with problems. */
 final class SiteMutationTest {
-  private static final int TRIES = 2000;
-  private static final int MANY_TRIES = 100_000;
-
   private static final String EVERYTHING =
       Lines.HOUSE
           + """
@@ -40,24 +40,15 @@ final class SiteMutationTest {
           """;
 
   private static final String DRAWN =
-      "<svg xmlns='http://www.w3.org/2000/svg'><g id='a'><path id='w' d='M0 8000 H10000 V0 h-1e4 Z'/></g></svg>";
+      "<svg xmlns='http://www.w3.org/2000/svg'><g id='a'><path id='w' d='M0 8000 H10000 V0 h-1e4"
+          + " Z'/></g></svg>";
 
   @TempDir Path folder;
 
   @Test
   void ofLines() throws IOException {
-    lines(TRIES);
-  }
-
-  @Tag("long")
-  @Test
-  void ofLinesManyTimes() throws IOException {
-    lines(MANY_TRIES);
-  }
-
-  private void lines(int tries) throws IOException {
     assertThat(Lines.read(folder, EVERYTHING).task().site().walls()).hasSize(5);
-    tried(SiteSurvey.FILE, EVERYTHING, tries);
+    Spoiling.ofText("site-lines", EVERYTHING, this::surveyed);
   }
 
   @Test
@@ -68,37 +59,73 @@ final class SiteMutationTest {
             .replaceAll("(?m)^wall W.*\n", "");
     Lines.write(folder, "house.svg", DRAWN);
     assertThat(Lines.read(folder, lines).task().site().walls()).hasSize(4);
-    tried("house.svg", DRAWN, TRIES);
+    Spoiling.ofText(
+        "drawing",
+        DRAWN,
+        input -> {
+          Problems problems = new Problems();
+          String text = new String(input, StandardCharsets.UTF_8);
+          new PlanDrawing(new SourceFile("house.svg", text), problems).corners("w");
+          problems.throwIfAny(List.of());
+        });
   }
 
-  /** Also a file that was changed by hand, which the lines are joined with. */
+  /** A file that was changed by hand, and what the lines said before, in turn. */
   @Test
   void ofAnOlderSite() throws IOException {
     Lines.read(folder, EVERYTHING).write();
-    tried("site.json", Files.readString(folder.resolve("site.json")), TRIES);
+    List<String> files = List.of("site.json", ".site.told.json");
+    List<String> texts =
+        List.of(
+            Files.readString(folder.resolve(files.get(0))),
+            Files.readString(folder.resolve(files.get(1))));
+    int[] turn = {0};
+    Spoiling.of(
+        "older-site",
+        random -> Mutator.mutated(texts.get(turn[0]++ % 2), random),
+        input -> {
+          int spoilt = (turn[0] + 1) % 2;
+          Files.write(folder.resolve(files.get(spoilt)), input);
+          Files.writeString(folder.resolve(files.get(1 - spoilt)), texts.get(1 - spoilt));
+          survey();
+        });
   }
 
-  private void tried(String file, String text, int tries) throws IOException {
-    Random random = new Random(file.hashCode());
-    int refused = 0;
-    for (int i = 0; i < tries; i++) {
-      Files.write(folder.resolve(file), Mutator.mutated(text, random));
-      try {
-        Path description = folder.resolve(SiteSurvey.FILE);
-        assertThat(SiteSurvey.read(folder, description, false).task().site().walls()).isNotEmpty();
-      } catch (BadInput e) {
-        refused++;
-        check(e.problems());
-      }
-    }
-    assertThat(refused).isBetween(tries / 4, tries);
+  /** Odd answers to each question in turn; one that is taken is taken back. */
+  @Test
+  void ofAnAnswer() throws IOException {
+    List<String> answers = InterviewTest.ANSWERS;
+    Interview[] interview = {Interview.of(List.of()).orElseThrow()};
+    int[] asked = {0};
+    Spoiling.of(
+        "answer",
+        random -> Mutator.mutated(answers.get(random.nextInt(answers.size())) + "   ", random),
+        input -> {
+          Optional<String> told = interview[0].answer(new String(input, StandardCharsets.UTF_8));
+          if (told.isEmpty()) {
+            interview[0].back();
+          }
+          if (++asked[0] % 20 == 0) {
+            interview[0].answer(answers.get(asked[0] / 20 % answers.size()));
+          }
+          if (interview[0].next().isEmpty()) {
+            interview[0] = Interview.of(List.of()).orElseThrow();
+            asked[0] = 0;
+          }
+          if (told.isPresent()) {
+            assertThat(told.get()).isNotBlank();
+            throw new BadInput(List.of(new Problem("", 0, 0, "it", "another", "retry", "")));
+          }
+        });
   }
 
-  private static void check(List<Problem> problems) {
-    assertThat(problems).isNotEmpty();
-    for (Problem p : problems.subList(0, Math.min(20, problems.size()))) {
-      assertThat(p.text()).contains(": found ").contains(". Way out: ").hasSizeLessThan(1200);
-      assertThat(p.picture()).startsWith(p.text());
-    }
+  private void surveyed(byte[] input) throws IOException {
+    Files.write(folder.resolve(SiteSurvey.FILE), input);
+    survey();
+  }
+
+  private void survey() {
+    Path description = folder.resolve(SiteSurvey.FILE);
+    assertThat(SiteSurvey.read(folder, description, false).task().site().walls()).isNotEmpty();
   }
 }
