@@ -25,11 +25,19 @@ final class DemoFolder {
 
   /** Copies a job's input files into a folder. */
   static Path copy(String name, Path to) throws IOException {
-    Path job = Files.createDirectories(to.resolve(name));
-    try (Stream<Path> files = Files.list(ALL.resolve(name))) {
+    return copyOf(ALL.resolve(name), to.resolve(name));
+  }
+
+  /** Copies the files of a job and its plans. */
+  static Path copyOf(Path from, Path to) throws IOException {
+    Path job = Files.createDirectories(to);
+    try (Stream<Path> files = Files.list(from)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         Files.copy(file, job.resolve(file.getFileName()));
       }
+    }
+    if (Files.isDirectory(from.resolve("plans"))) {
+      copyOf(from.resolve("plans"), job.resolve("plans"));
     }
     return job;
   }

@@ -39,8 +39,9 @@ public enum Bounds {
   SLING_LEG("what one sling is rated for", Measure.MASS, 10, 100_000),
   MACHINE_WIDTH("the width of a machine", Measure.LENGTH, 0.3, 6),
   RIGGING("the mass of rigging", Measure.MASS, 0, 20_000),
-  SPOT_LENGTH("the length of a spot", Measure.LENGTH, 0.2, 30),
-  SPOT_WIDTH("the width of a spot", Measure.LENGTH, 0.2, 15),
+  // A loose timber is a bundle, and its spot may be no larger.
+  SPOT_LENGTH("the length of a spot", Measure.LENGTH, 0.02, 30),
+  SPOT_WIDTH("the width of a spot", Measure.LENGTH, 0.0127, 15),
   STRIP("the depth of an open strip", Measure.LENGTH, 0.1, 10),
   MASS_LIMIT("a spot's mass limit", Measure.MASS, 1, 500_000),
   PIECE_LENGTH("the length of a piece", Measure.LENGTH, 0.02, 25),
