@@ -3,9 +3,8 @@ package skidway.survey;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -24,8 +23,9 @@ import skidway.site.Point;
 final class PlanDrawing {
   private static final XMLInputFactory XML = plainXml();
   private static final List<String> SHAPES = List.of("polygon", "polyline", "path", "rect");
-  private static final Pattern NUMBER =
-      Pattern.compile("[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?");
+
+  /** A round tower drawn as lines has fewer (assumption). */
+  private static final int MOST_CORNERS = 200;
 
   private final SourceFile file;
   private final Problems problems;
@@ -104,22 +104,48 @@ final class PlanDrawing {
           "ungroup the drawing, or apply the transform where it was drawn");
       return Optional.empty();
     }
-    Optional<List<Point>> corners =
-        switch (xml.getLocalName()) {
-          case "path" -> StraightPath.corners(attribute(xml, "d"));
+    String kind = xml.getLocalName();
+    Optional<DrawnOutline> outline =
+        switch (kind) {
+          case "path" -> StraightPath.outline(attribute(xml, "d"));
           case "rect" -> rectangle(xml);
-          default -> pairs(attribute(xml, "points"));
+          default -> DrawnNumbers.outline(attribute(xml, "points"), kind.equals("polygon"));
         };
-    Optional<List<Point>> closed =
-        corners.map(PlanDrawing::withoutRepeats).filter(c -> c.size() >= 3);
-    if (closed.isEmpty()) {
+    int before = problems.count();
+    judge(kind, place, outline);
+    return problems.count() > before ? Optional.empty() : outline.map(DrawnOutline::ring);
+  }
+
+  private void judge(String kind, Place place, Optional<DrawnOutline> outline) {
+    if (outline.isPresent() && outline.get().isOpen()) {
       problems.add(
           place,
-          "a " + xml.getLocalName() + " that is no outline of straight lines",
+          String.format(
+              Locale.ROOT,
+              "a %s whose ends lie %.3g of the drawing's units apart",
+              kind,
+              outline.get().gap()),
+          String.format(
+              Locale.ROOT,
+              "an outline comes back to its beginning, to 1 : %.0f of its length",
+              Closing.USUAL_LEAST),
+          "draw the last side, or close it: a polygon, or Z at a path's end");
+      return;
+    }
+    int corners = outline.map(o -> o.ring().size()).orElse(0);
+    if (corners > MOST_CORNERS) {
+      problems.add(
+          place,
+          "a " + kind + " with " + corners + " corners",
+          "a house has at most " + MOST_CORNERS + ", joined by straight lines",
+          "draw its walls alone, each as one line");
+    } else if (corners < 3) {
+      problems.add(
+          place,
+          "a " + kind + " that is no outline of straight lines",
           "three corners or more, joined by straight lines (in a path: M, L, H, V and Z)",
           "draw the house so, or tell its walls one by one");
     }
-    return closed;
   }
 
   private static String attribute(XMLStreamReader xml, String name) {
@@ -127,53 +153,11 @@ final class PlanDrawing {
     return value == null ? "" : value;
   }
 
-  private static Optional<List<Point>> rectangle(XMLStreamReader xml) {
-    double[] f = new double[4];
-    List<String> names = List.of("x", "y", "width", "height");
-    for (int i = 0; i < f.length; i++) {
-      String value = attribute(xml, names.get(i));
-      if (!NUMBER.matcher(value).matches() && !(i < 2 && value.isEmpty())) {
-        return Optional.empty();
-      }
-      f[i] = value.isEmpty() ? 0 : Double.parseDouble(value);
-    }
-    return points(
-        List.of(f[0], f[1], f[0], f[1] + f[3], f[0] + f[2], f[1] + f[3], f[0] + f[2], f[1]));
-  }
-
-  private static Optional<List<Point>> pairs(String text) {
-    List<Double> numbers = new ArrayList<>();
-    Matcher m = NUMBER.matcher(text);
-    int end = 0;
-    while (m.find()) {
-      if (!text.substring(end, m.start()).matches("[\\s,]*")) {
-        return Optional.empty();
-      }
-      numbers.add(Double.parseDouble(m.group()));
-      end = m.end();
-    }
-    return text.substring(end).isBlank() ? points(numbers) : Optional.empty();
-  }
-
-  /** A drawing's y goes down. */
-  private static Optional<List<Point>> points(List<Double> numbers) {
-    if (numbers.size() % 2 != 0 || !numbers.stream().allMatch(n -> Math.abs(n) < 1e9)) {
-      return Optional.empty();
-    }
-    List<Point> points = new ArrayList<>();
-    for (int i = 0; i < numbers.size(); i += 2) {
-      points.add(new Point(numbers.get(i), -numbers.get(i + 1)));
-    }
-    return Optional.of(points);
-  }
-
-  private static List<Point> withoutRepeats(List<Point> corners) {
-    List<Point> kept = new ArrayList<>();
-    for (int i = 0; i < corners.size(); i++) {
-      if (!corners.get(i).equals(corners.get((i + 1) % corners.size()))) {
-        kept.add(corners.get(i));
-      }
-    }
-    return kept;
+  private static Optional<DrawnOutline> rectangle(XMLStreamReader xml) {
+    return DrawnNumbers.rectangle(
+        attribute(xml, "x"),
+        attribute(xml, "y"),
+        attribute(xml, "width"),
+        attribute(xml, "height"));
   }
 }

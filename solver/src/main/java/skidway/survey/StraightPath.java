@@ -21,8 +21,8 @@ final class StraightPath {
 
   private StraightPath() {}
 
-  /** Its corners, y upwards. */
-  static Optional<List<Point>> corners(String d) {
+  /** Its outline; empty if it is none. */
+  static Optional<DrawnOutline> outline(String d) {
     StraightPath path = new StraightPath();
     List<Double> numbers = new ArrayList<>();
     Matcher token = TOKEN.matcher(d);
@@ -41,7 +41,7 @@ final class StraightPath {
       }
     }
     boolean whole = d.substring(end).isBlank() && numbers.isEmpty();
-    return whole ? Optional.of(path.corners) : Optional.empty();
+    return whole ? Optional.of(new DrawnOutline(path.corners, path.closed)) : Optional.empty();
   }
 
   private void begin(char letter) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,11 +62,37 @@ final class PlanDrawingTest {
         "<g transform='scale(2)'><rect width='5' height='4'/></g>",
         "<rect width='5' height='4'/><rect width='5' height='4'/>",
         "<circle r='4'/>",
+        "<polyline points='0,8000 10000,8000 10000,0 0,0'/>",
+        "<path d='M0 8000 H10000 V0 H0 V7900'/>",
+        "<rect width='8.534' height='7.315'/>",
+        "<rect width='8534000' height='7315'/>",
         "<rect width='5'"
       })
   void whatIsNoOutlineIsTold(String shape) {
     Lines.write(folder, "house.svg", svg(shape));
-    assertThat(Lines.problems(folder, DRAWN)).startsWith("house.svg").contains("Way out: ");
+    assertThat(Lines.problems(folder, DRAWN))
+        .containsOnlyOnce(": found ")
+        .containsPattern("^house.svg|longest wall")
+        .contains("Way out: ");
+  }
+
+  @Test
+  void aLineThatComesBackAsNearAsATapeDoesIsClosed() {
+    Lines.write(
+        folder, "house.svg", svg("<polyline points='0,8000 10000,8000 10000,0 0,0 40,7970'/>"));
+    assertThat(Lines.read(folder, DRAWN).task().site().walls()).hasSize(4);
+  }
+
+  @Test
+  void anOutlineOfCountlessCornersIsNoHouse() {
+    StringBuilder corners = new StringBuilder();
+    for (int i = 0; i < 201; i++) {
+      double turn = 2 * Math.PI * i / 201;
+      corners.append(
+          String.format(Locale.ROOT, "%.3f,%.3f ", 9e3 * Math.cos(turn), 9e3 * Math.sin(turn)));
+    }
+    Lines.write(folder, "house.svg", svg("<polygon points='" + corners + "'/>"));
+    assertThat(Lines.problems(folder, DRAWN)).contains("201 corners").containsOnlyOnce(": found ");
   }
 
   @Test

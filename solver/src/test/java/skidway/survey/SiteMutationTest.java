@@ -80,7 +80,7 @@ final class SiteMutationTest {
             Files.readString(folder.resolve(files.get(0))),
             Files.readString(folder.resolve(files.get(1))));
     int[] turn = {0};
-    Spoiling.of(
+    Spoiling.ofFewer(
         "older-site",
         random -> Mutator.mutated(texts.get(turn[0]++ % 2), random),
         input -> {
