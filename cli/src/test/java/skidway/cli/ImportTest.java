@@ -37,10 +37,14 @@ class ImportTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "l-house | feet-and-inches.csv | L1 | --set | moisture=19                          | 13 bundles, 126 pieces",
-        "cabin   | millimetres.csv     | L1 | --call | Weymouthskiefer=eastern white pine  | 3 bundles, 36 pieces",
-        "cabin   | counts.xlsx         | L2 | --replace | ''                               | 41 bundles, 64 pieces",
-        "cabin   | marks.xlsx          | L1 | --replace | ''                               | 3 bundles, 36 pieces"
+        "l-house | feet-and-inches.csv | L1 | --set | moisture=19                          | 13"
+            + " bundles, 126 pieces",
+        "cabin   | millimetres.csv     | L1 | --call | Weymouthskiefer=eastern white pine  | 3"
+            + " bundles, 36 pieces",
+        "cabin   | counts.xlsx         | L2 | --replace | ''                               | 41"
+            + " bundles, 64 pieces",
+        "cabin   | marks.xlsx          | L1 | --replace | ''                               | 3"
+            + " bundles, 36 pieces"
       })
   void aListNeedsOneCorrectionAtMost(
       String name, String list, String load, String option, String value, String result)
@@ -154,10 +158,19 @@ class ImportTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "Mark,Wall,Course,Length (mm),Width,Height,Species,Moisture,Bundle#a1,W1,1,3300,6,8,eastern white pine,19,B1 | bare numbers such as 6.0 in column E (width) | add --unit width=mm | 2",
-        "Mark,Wall,Course,Length (mm),Section (mm),Species,Moisture,Bundle | no timbers below the header | name another sheet | 1",
-        "<html><body>Mark</body></html> | no header in UTF-8 text | look whether this is the right file | 1",
-        "Mark,Wall,Course,Length (m),Section (mm),Species,Moisture,Bundle#a1,W1,1,3300,150x200,eastern white pine,19,B1 | list.csv:2:9: found 3300 m as length | check the figure and its unit | 1"
+        "Mark,Wall,Course,Length (mm),Width,Height,Species,Moisture,Bundle#a1,W1,1,3300,6,8,eastern"
+            + " white pine,19,B1 | bare numbers such as 6.0 in column E (width) | add --unit"
+            + " width=mm | 2",
+        "Mark,Wall,Course,Length (mm),Section (mm),Species,Moisture,Bundle | no timbers below the"
+            + " header | look at the file | 1",
+        "<html><body>Mark</body></html> | a web page | save it as XLSX or CSV | 1",
+        "Nothing of a list | no header in UTF-8 text | look whether this is the right file | 1",
+        "Mark,Wall,Course,Length (m),Section"
+            + " (mm),Species,Moisture,Bundle#a1,W1,1,-3.3,150x200,eastern white pine,19,B1 |"
+            + " list.csv:2:9: found \"-3.3\" as length | correct it | 1",
+        "Mark,Wall,Course,Length (m),Section"
+            + " (mm),Species,Moisture,Bundle#a1,W1,1,3300,150x200,eastern white pine,19,B1 |"
+            + " list.csv:2:9: found 3300 m as length | check the figure and its unit | 1"
       })
   void aListThatMayMeanTwoThingsOrNothingIsOneMessageEach(
       String lines, String found, String wayOut, int problems) throws IOException {

@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import skidway.job.BadInput;
 
@@ -12,6 +14,8 @@ import skidway.job.BadInput;
 final class ListFile {
   private static final String A_LIST =
       "a packing list is an XLSX spreadsheet, or text with commas, semicolons or tabs";
+  private static final List<String> MARKUP =
+      List.of("<html", "<!doctype", "<?xml", "<table", "<meta", "<head");
   private static final String SAVE_AS = "open it and save it as XLSX or CSV";
 
   private ListFile() {}
@@ -35,6 +39,10 @@ final class ListFile {
     }
     if (starts(bytes, "%PDF")) {
       throw Trouble.of(name, "a PDF", A_LIST, "ask the mill for the spreadsheet behind it");
+    }
+    if (looksLikeMarkup(bytes)) {
+      throw Trouble.of(
+          name, "a web page or another file of tags, whatever its name says", A_LIST, SAVE_AS);
     }
     if (sheet.isPresent()) {
       throw Trouble.of(
@@ -71,6 +79,16 @@ final class ListFile {
       throw Trouble.of(
           name, "a file that cannot be read (" + e + ")", A_LIST, "look whether you may read it");
     }
+  }
+
+  /** Some programs write a web page and call it a spreadsheet. */
+  private static boolean looksLikeMarkup(byte[] bytes) {
+    int start = starts(bytes, "\u00ef\u00bb\u00bf") ? 3 : 0;
+    String head =
+        new String(bytes, start, Math.min(200, bytes.length - start), StandardCharsets.ISO_8859_1)
+            .strip()
+            .toLowerCase(Locale.ROOT);
+    return MARKUP.stream().anyMatch(head::startsWith);
   }
 
   private static boolean starts(byte[] bytes, String with) {

@@ -21,7 +21,9 @@ final class Required {
       trouble.add(
           "no timbers below the header",
           "a list has a row or more",
-          "look at the file, or name another sheet with --sheet");
+          reading.grid().sheet()
+              ? "look at the sheet, or name another with --sheet"
+              : "look at the file, or ask for it again");
       return;
     }
     lacks(table, Meaning.LENGTH, "length", "name its column, such as --column length=E", trouble);

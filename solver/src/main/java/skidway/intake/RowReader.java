@@ -129,12 +129,13 @@ final class RowReader {
         lengths.put(plain.get() + unit.map(ListUnit::word).orElse(""), length);
       }
     }
-    if (length.isEmpty()) {
+    if (length.filter(l -> l.metres() > 0 || meaning == Meaning.FROM_LEFT).isEmpty()) {
       wrong(
           row,
           meaning,
           "a length such as 4990 mm, 4.99 m or 16'-4 1/2\", or a number in the column's unit",
           "correct it, or name another column or --unit " + meaning.word() + "=ft-in");
+      return Optional.empty();
     }
     return length;
   }

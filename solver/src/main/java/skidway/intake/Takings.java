@@ -170,9 +170,10 @@ final class Takings {
                     + Trouble.quote(wood)
                     + " of "
                     + of.size()
-                    + " timbers, first in row "
+                    + (of.size() == 1 ? " timber, in row " : " timbers, first in row ")
                     + of.get(0).row().number(),
-                "species are those of the Wood Handbook that Skidway knows, and the \"woods\" of job.json",
+                "species are those of the Wood Handbook that Skidway knows, and the \"woods\" of"
+                    + " job.json",
                 "say which it is, such as --call \""
                     + wood
                     + "=eastern white pine\", or add it to \"woods\"");

@@ -41,6 +41,13 @@ final class Unpacking {
             LIMITS,
             "save the sheet with the list alone");
       }
+      if (entries.stream().noneMatch(e -> e.getName().startsWith("xl/"))) {
+        throw Trouble.of(
+            fileName,
+            "packed files, but no XLSX spreadsheet among them",
+            "a packing list is an XLSX spreadsheet, or text with commas, semicolons or tabs",
+            "open it in the program it is of and save it as XLSX; or unpack it first");
+      }
       Unpacking unpacking = new Unpacking(fileName);
       for (ZipArchiveEntry entry : entries) {
         try (InputStream in = zip.getInputStream(entry)) {

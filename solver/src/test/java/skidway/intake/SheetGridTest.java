@@ -46,10 +46,23 @@ class SheetGridTest {
   private static byte[] sheet(String head, String data) throws IOException {
     String xml =
         head
-            + "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData>"
+            + "<worksheet"
+            + " xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData>"
             + data
             + "</sheetData></worksheet>";
     return with(SHEET, xml.getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void anotherKindOfPackedFileIsToldSo() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(out)) {
+      zip.putNextEntry(new ZipEntry("content.xml"));
+      zip.write(1);
+    }
+    assertThatThrownBy(() -> read(out.toByteArray()))
+        .isInstanceOf(BadInput.class)
+        .hasMessageContaining("no XLSX spreadsheet among them");
   }
 
   @Test
@@ -103,8 +116,9 @@ class SheetGridTest {
   @ValueSource(strings = {"UTF-8", "UTF-16LE", "UTF-16BE"})
   void entitiesAreRefused(String encoding) throws IOException {
     String xml =
-        "<?xml version=\"1.0\"?><!DOCTYPE w [<!ENTITY x SYSTEM \"file:///etc/hostname\">]>"
-            + "<worksheet><sheetData><row r=\"1\"><c r=\"A1\" t=\"str\"><v>&x;</v></c></row></sheetData></worksheet>";
+        "<?xml version=\"1.0\"?><!DOCTYPE w [<!ENTITY x SYSTEM"
+            + " \"file:///etc/hostname\">]><worksheet><sheetData><row r=\"1\"><c r=\"A1\""
+            + " t=\"str\"><v>&x;</v></c></row></sheetData></worksheet>";
     byte[] bytes = with(SHEET, xml.getBytes(Charset.forName(encoding)));
     assertThatThrownBy(() -> read(bytes))
         .isInstanceOf(BadInput.class)
