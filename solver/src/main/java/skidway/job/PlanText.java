@@ -1,13 +1,7 @@
 package skidway.job;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.OptionalDouble;
 import skidway.plan.Baseline;
@@ -35,18 +29,7 @@ final class PlanText {
   }
 
   static String of(Plan plan) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      DefaultPrettyPrinter pretty =
-          new DefaultPrettyPrinter(
-              Separators.createDefaultInstance()
-                  .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
-      json.setPrettyPrinter(pretty.withObjectIndenter(new DefaultIndenter("  ", "\n")));
-      new PlanText(json).plan(plan);
-    } catch (IOException e) {
-      throw new UncheckedIOException("Writing into memory failed.", e);
-    }
-    return text.append('\n').toString();
+    return JsonText.of(json -> new PlanText(json).plan(plan));
   }
 
   private void plan(Plan plan) throws IOException {

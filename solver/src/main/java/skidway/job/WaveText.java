@@ -1,13 +1,7 @@
 package skidway.job;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import skidway.plan.Brought;
 import skidway.plan.PieceHours;
@@ -26,18 +20,7 @@ final class WaveText {
   }
 
   static String of(WavePlan waves) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      DefaultPrettyPrinter pretty =
-          new DefaultPrettyPrinter(
-              Separators.createDefaultInstance()
-                  .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
-      json.setPrettyPrinter(pretty.withObjectIndenter(new DefaultIndenter("  ", "\n")));
-      new WaveText(json).waves(waves);
-    } catch (IOException e) {
-      throw new UncheckedIOException("Writing into memory failed.", e);
-    }
-    return text.append('\n').toString();
+    return JsonText.of(json -> new WaveText(json).waves(waves));
   }
 
   private void waves(WavePlan waves) throws IOException {
