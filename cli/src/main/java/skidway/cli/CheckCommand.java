@@ -48,11 +48,11 @@ final class CheckCommand implements Callable<Integer> {
     Figures figures = task.figures();
     List<Bundle> bundles = task.delivery().bundles();
     screen.result(
-        "%s: %d loads, %d bundles, %d pieces, %s",
+        "%s: %s, %s, %s, %s",
         task.jobName(),
-        task.delivery().loads().size(),
-        bundles.size(),
-        task.delivery().pieces().size(),
+        Figures.counted(task.delivery().loads().size(), "load"),
+        Figures.counted(bundles.size(), "bundle"),
+        Figures.counted(task.delivery().pieces().size(), "piece"),
         MassWords.sentence(total(bundles), figures));
     screen.result("");
     screen.results(loads(task, figures).lines());

@@ -5,6 +5,7 @@ import java.util.List;
 import skidway.progress.EventWords;
 import skidway.timber.Bundle;
 import skidway.timber.Piece;
+import skidway.units.Figures;
 
 /** Writes a claim as a letter's plain text, every figure in metric and US units. */
 final class ClaimText {
@@ -47,23 +48,19 @@ final class ClaimText {
     long within = lines.stream().filter(l -> whole(l)).mapToLong(l -> l.pieces().size()).sum();
     List<String> parts = new ArrayList<>();
     if (bundles > 0) {
-      parts.add(number(bundles, "bundle") + " with " + number(within, "piece"));
+      parts.add(Figures.counted(bundles, "bundle") + " with " + Figures.counted(within, "piece"));
     }
     if (pieces > 0) {
-      parts.add(number(pieces, "single piece"));
+      parts.add(Figures.counted(pieces, "single piece"));
     }
     if (parts.isEmpty()) {
-      parts.add(number(lines.size(), "thing"));
+      parts.add(Figures.counted(lines.size(), "thing"));
     }
     return String.join(", ", parts) + ".";
   }
 
   private static boolean whole(Claim.Line line) {
     return line.bundle().isPresent() && line.piece().isEmpty();
-  }
-
-  private static String number(long count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
   }
 
   private void line(Claim.Line line) {
@@ -84,7 +81,7 @@ final class ClaimText {
         "  Bundle "
             + bundle.id()
             + ": "
-            + number(bundle.packed().size(), "piece")
+            + Figures.counted(bundle.packed().size(), "piece")
             + ", "
             + BothUnits.size(bundle)
             + ", at most "

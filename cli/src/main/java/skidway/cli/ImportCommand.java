@@ -13,6 +13,7 @@ import skidway.intake.Column;
 import skidway.intake.Imported;
 import skidway.intake.Intake;
 import skidway.job.Problem;
+import skidway.units.Figures;
 
 /** Takes a packing list into a job. */
 @Command(
@@ -57,8 +58,8 @@ final class ImportCommand implements Callable<Integer> {
     screen.result(
         "Load %s: %s, %s.",
         String.join(", ", imported.loads()),
-        counted(imported.bundles(), "bundle"),
-        counted(imported.pieces(), "piece"));
+        Figures.counted(imported.bundles(), "bundle"),
+        Figures.counted(imported.pieces(), "piece"));
     tellDifferences(imported);
     if (imported.needsReplace()) {
       screen.say(
@@ -88,7 +89,7 @@ final class ImportCommand implements Callable<Integer> {
         file.getFileName(),
         intake.origin(),
         intake.headerRow() == 0 ? "no header" : "header in row " + intake.headerRow(),
-        counted(intake.rows(), "row"));
+        Figures.counted(intake.rows(), "row"));
     screen.result("");
     TextTable table =
         new TextTable("column", "header", "1st row", "2nd row", "3rd row", "taken for", "why");
@@ -123,10 +124,6 @@ final class ImportCommand implements Callable<Integer> {
     return line.length() <= 20 ? line : line.substring(0, 17) + "...";
   }
 
-  private static String counted(int count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
-  }
-
   private void tellDifferences(Imported imported) {
     if (imported.nothingNew()) {
       screen.result("The job has these timbers already, all the same.");
@@ -135,7 +132,7 @@ final class ImportCommand implements Callable<Integer> {
     if (imported.loadsWereThere()) {
       screen.result(
           "%s from the job (+ new, - gone, ~ changed):",
-          counted(imported.differences().size(), "difference"));
+          Figures.counted(imported.differences().size(), "difference"));
       shortened(imported.differences()).forEach(line -> screen.result("  %s", line));
       LostEvents.of(folder, imported.gone()).forEach(line -> screen.result("%s", line));
     }

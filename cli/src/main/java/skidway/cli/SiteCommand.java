@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -68,12 +69,18 @@ final class SiteCommand implements Callable<Integer> {
     survey.checks().forEach(check -> screen.result("Tape to check: %s", check));
     screen.result("Site: %s", survey.write());
     Task task = survey.task();
-    NewJob.begin(folder, task.jobName(), task.figures().units())
-        .ifPresent(job -> screen.result("Job with nothing but its name and units: %s", job));
+    Optional<Path> begun = NewJob.begin(folder, task.jobName(), task.figures().units());
+    begun.ifPresent(job -> screen.result("Job with nothing but its name and units: %s", job));
     String map = StackMap.siteOnly(survey.task(), Paper.LYING).svg();
     screen.result("Map alone: %s", OutFiles.write(folder, "site.svg", map));
     String page = SitePage.html(survey.task(), survey.notes(), survey.checks());
     screen.result("Site with its measures: %s", OutFiles.write(folder, "site.html", page));
+    if (begun.isPresent()) {
+      screen.result(
+          "Tape the site before relying on it; then: skidway import %s LIST --load L1 --arrival"
+              + " TIME",
+          folder);
+    }
     screen.caution();
     return ExitCode.FINE;
   }

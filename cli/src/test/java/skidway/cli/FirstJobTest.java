@@ -22,6 +22,7 @@ class FirstJobTest {
     Files.copy(LISTS.resolve("house-28x24.site.txt"), job.resolve("site.txt"));
     Shell site = Shell.run("site", job.toString());
     assertThat(site.code()).as(site.err()).isEqualTo(ExitCode.FINE);
+    assertThat(site.out()).contains("then: skidway import " + job);
     assertThat(Files.readString(job.resolve("job.json")))
         .contains("\"House on Larch Ridge\"", "\"us\"");
     Shell list =
@@ -35,7 +36,9 @@ class FirstJobTest {
             "2031-05-06T08:00");
     assertThat(list.code()).as(list.err()).isEqualTo(ExitCode.FINE);
     assertThat(list.out()).contains("Load L1: 8 bundles, 80 pieces.", "The job is sound");
-    assertThat(Shell.run("check", job.toString()).code()).isEqualTo(ExitCode.FINE);
+    Shell check = Shell.run("check", job.toString());
+    assertThat(check.code()).isEqualTo(ExitCode.FINE);
+    assertThat(check.out()).contains(": 1 load, 8 bundles, 80 pieces,");
   }
 
   /** Written by a later Skidway, or by a person for other people. */
