@@ -35,11 +35,17 @@ final class TagPrinter {
     this.halved = format instanceof TagSheet sheet && sheet.paper() != paper;
   }
 
-  void writeAll(List<String> broken) {
+  /** Begins all tags, their PDF too; the page is to be given to {@link #write}. */
+  Aside<StyledPage> begin(List<String> broken) {
     Task task = chosen.job().task();
-    StyledPage page = TagPage.of(task, chosen.plan(), fingerprint(), broken, format);
-    screen.result("Tags: %s", write("tags.html", page.forBrowser()));
-    pdf.begin("Tags", "tags.pdf", page::forPdf, foot());
+    Aside<StyledPage> page =
+        Aside.begin("tags", () -> TagPage.of(task, chosen.plan(), fingerprint(), broken, format));
+    pdf.begin("Tags", "tags.pdf", () -> page.done().forPdf(), foot());
+    return page;
+  }
+
+  void write(Aside<StyledPage> tags) {
+    screen.result("Tags: %s", write("tags.html", tags.done().forBrowser()));
     sayHalved();
   }
 

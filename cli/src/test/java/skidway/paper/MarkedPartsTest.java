@@ -29,11 +29,7 @@ class MarkedPartsTest {
     byte[] pdf = press.press(page, new Foot("Job", "", 9), 1).bytes();
     try (PDDocument document = Loader.loadPDF(pdf)) {
       COSDictionary notes =
-          document
-              .getPage(0)
-              .getResources()
-              .getCOSObject()
-              .getCOSDictionary(COSName.PROPERTIES);
+          document.getPage(0).getResources().getCOSObject().getCOSDictionary(COSName.PROPERTIES);
       TreeSet<Integer> texts = new TreeSet<>();
       int silent = 0;
       for (COSBase note : notes.getValues()) {
