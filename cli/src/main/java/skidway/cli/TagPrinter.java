@@ -14,6 +14,7 @@ import skidway.sheet.TagChange;
 import skidway.sheet.TagChanges;
 import skidway.sheet.TagFormat;
 import skidway.sheet.TagPage;
+import skidway.sheet.TagRoll;
 import skidway.sheet.TagSheet;
 
 /** Writes the tags of a plan, all or those that have changed. */
@@ -53,8 +54,11 @@ final class TagPrinter {
     return PlanFiles.fingerprint(chosen.file());
   }
 
-  /** Below the tags is room for one line; each tag has the caution on it. */
+  /** Below the tags is room for one line, on a label for the count alone: the tag says the rest. */
   private Foot foot() {
+    if (format instanceof TagRoll) {
+      return new Foot("", "", (format.tagWidthMm() - format.innerWidthMm()) / 2);
+    }
     return new Foot(Packet.heading(chosen.plan(), fingerprint()), "", 12);
   }
 
