@@ -30,4 +30,9 @@ record ChosenPlan(Job job, Path file, Plan plan, Task task) {
     Task task = plan.events() == 0 ? job.task() : History.of(job).taskOf(plan);
     return new ChosenPlan(job, file, plan, task);
   }
+
+  /** What files that are made from the plan are called by. */
+  String stem() {
+    return file.getFileName().toString().replaceFirst("\\.json$", "");
+  }
 }

@@ -6,8 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 import skidway.job.OutFiles;
 import skidway.paper.Foot;
@@ -26,7 +24,7 @@ final class PdfPrinter {
   private final int copies;
   private final List<Pressing> begun = new ArrayList<>();
 
-  private record Pressing(String what, String name, FutureTask<Pressed> pdf) {}
+  private record Pressing(String what, String name, Aside<Pressed> pdf) {}
 
   /**
    * @param folder the job's
@@ -43,16 +41,14 @@ final class PdfPrinter {
    *
    * @param what it holds, to begin a line with
    * @param name of the file
+   * @param html asked for on the thread that presses it, which may have to wait for it
    */
   void begin(String what, String name, Supplier<String> html, Foot foot) {
     press.ifPresent(
-        p -> {
-          FutureTask<Pressed> pdf = new FutureTask<>(() -> p.press(html.get(), foot, copies));
-          Thread thread = new Thread(pdf, name);
-          thread.setDaemon(true);
-          thread.start();
-          begun.add(new Pressing(what, name, pdf));
-        });
+        p ->
+            begun.add(
+                new Pressing(
+                    what, name, Aside.begin(name, () -> p.press(html.get(), foot, copies)))));
   }
 
   /** Writes one at once. */
@@ -65,7 +61,7 @@ final class PdfPrinter {
   void finish() {
     Set<String> told = new LinkedHashSet<>();
     for (Pressing pressing : begun) {
-      Pressed pdf = done(pressing.pdf());
+      Pressed pdf = pressing.pdf().done();
       Path file = OutFiles.write(folder, pressing.name(), pdf.bytes());
       String pages = Figures.counted(pdf.pages(), "page");
       String many = copies == 1 ? "" : " in " + copies + " copies";
@@ -77,19 +73,5 @@ final class PdfPrinter {
       }
     }
     begun.clear();
-  }
-
-  private static Pressed done(FutureTask<Pressed> pdf) {
-    try {
-      return pdf.get();
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof Error error) {
-        throw error;
-      }
-      throw e.getCause() instanceof RuntimeException fault ? fault : new IllegalStateException(e);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("Interrupted while a PDF was written.", e);
-    }
   }
 }

@@ -1,7 +1,6 @@
 package skidway.cli;
 
 import java.nio.file.Path;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,14 +15,11 @@ import skidway.audit.AuditReport;
 import skidway.job.History;
 import skidway.job.OutFiles;
 import skidway.job.PlanFiles;
-import skidway.paper.Foot;
 import skidway.plan.Plan;
 import skidway.plan.Task;
-import skidway.sheet.MapSheet;
 import skidway.sheet.Packet;
 import skidway.sheet.PaperSize;
 import skidway.sheet.Part;
-import skidway.sheet.StackMap;
 import skidway.sheet.StyledPage;
 
 /** Writes the map, the page for the crew and the tags. */
@@ -75,46 +71,37 @@ final class PrintCommand implements Callable<Integer> {
     PaperSize size = paper.size(task.figures().units());
     PdfPrinter pdf = new PdfPrinter(screen, chosen.job().folder(), paper);
     TagPrinter tags = new TagPrinter(screen, chosen, options, size, pdf);
-    Plan plan = chosen.plan();
-    String fingerprint = PlanFiles.fingerprint(chosen.file());
-    AuditReport audit = Audit.of(task, plan);
-    List<String> broken = Packet.brokenRules(audit);
     if (options.onlyChanged()) {
+      AuditReport audit = Audit.of(task, chosen.plan());
+      List<String> broken = Packet.brokenRules(audit);
       tags.writeChanged(broken);
       pdf.finish();
       return code(screen, broken, audit);
     }
-    String stem = chosen.file().getFileName().toString().replaceFirst("\\.json$", "");
-    Path out = chosen.job().folder();
-    List<MapSheet> map =
-        parts.contains(Part.MAP) ? StackMap.sheets(task, plan, fingerprint, size) : List.of();
-    if (!map.isEmpty()) {
-      screen.result("Map alone: %s", OutFiles.write(out, "map-" + stem + ".svg", map.get(0).svg()));
-    }
-    if (!parts.equals(EnumSet.of(Part.TAGS))) {
-      StyledPage packet = Packet.page(task, plan, fingerprint, audit, parts, size, map);
-      String name = "packet-" + stem + only.suffix();
-      screen.result(
-          "%s: %s", only.words(), OutFiles.write(out, name + ".html", packet.forBrowser()));
-      Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
-      pdf.begin("Pages", name + ".pdf", packet::forPdf, foot);
-    }
-    if (parts.contains(Part.UNLOAD) && plan.events() > 0) {
-      changes(screen, chosen, paper, stem);
+    // Pages and their PDFs take long, so all are begun before the first is written.
+    PacketPrinter packet = new PacketPrinter(screen, chosen, only, size, pdf);
+    AuditReport audit = Audit.of(task, chosen.plan());
+    List<String> broken = Packet.brokenRules(audit);
+    packet.begin(audit, broken);
+    Optional<Aside<StyledPage>> allTags =
+        parts.contains(Part.TAGS) ? Optional.of(tags.begin(broken)) : Optional.empty();
+    packet.write();
+    if (parts.contains(Part.UNLOAD) && chosen.plan().events() > 0) {
+      changes(screen, chosen, paper);
     }
     if (parts.contains(Part.PULL)) {
-      String pulls = PullCsv.text(task, plan, fingerprint);
-      screen.result("Pull list for a spreadsheet: %s", OutFiles.write(out, "pull.csv", pulls));
+      String fingerprint = PlanFiles.fingerprint(chosen.file());
+      String pulls = PullCsv.text(task, chosen.plan(), fingerprint);
+      Path file = OutFiles.write(chosen.job().folder(), "pull.csv", pulls);
+      screen.result("Pull list for a spreadsheet: %s", file);
     }
-    if (parts.contains(Part.TAGS)) {
-      tags.writeAll(broken);
-    }
+    allTags.ifPresent(tags::write);
     pdf.finish();
     return code(screen, broken, audit);
   }
 
   /** What the revision changes against the one before, when it was made from what happened. */
-  private static void changes(Screen screen, ChosenPlan chosen, PaperOptions paper, String stem) {
+  private static void changes(Screen screen, ChosenPlan chosen, PaperOptions paper) {
     History history = History.of(chosen.job());
     Optional<Plan> before =
         history.plans().stream()
@@ -127,7 +114,7 @@ final class PrintCommand implements Callable<Integer> {
         new ChangePrinter(new PlanChanges(history, before.get(), chosen.plan()), paper);
     List<String> kinds = paper.press().isPresent() ? List.of(".html", ".pdf") : List.of(".html");
     for (String kind : kinds) {
-      String name = "changes-" + stem + kind;
+      String name = "changes-" + chosen.stem() + kind;
       byte[] bytes = sheet.as(Path.of(name));
       screen.result(
           "Changes since revision %d: %s",

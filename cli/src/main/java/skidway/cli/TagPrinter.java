@@ -14,6 +14,7 @@ import skidway.sheet.TagChange;
 import skidway.sheet.TagChanges;
 import skidway.sheet.TagFormat;
 import skidway.sheet.TagPage;
+import skidway.sheet.TagRoll;
 import skidway.sheet.TagSheet;
 
 /** Writes the tags of a plan, all or those that have changed. */
@@ -35,11 +36,17 @@ final class TagPrinter {
     this.halved = format instanceof TagSheet sheet && sheet.paper() != paper;
   }
 
-  void writeAll(List<String> broken) {
+  /** Begins all tags, their PDF too; the page is to be given to {@link #write}. */
+  Aside<StyledPage> begin(List<String> broken) {
     Task task = chosen.job().task();
-    StyledPage page = TagPage.of(task, chosen.plan(), fingerprint(), broken, format);
-    screen.result("Tags: %s", write("tags.html", page.forBrowser()));
-    pdf.begin("Tags", "tags.pdf", page::forPdf, foot());
+    Aside<StyledPage> page =
+        Aside.begin("tags", () -> TagPage.of(task, chosen.plan(), fingerprint(), broken, format));
+    pdf.begin("Tags", "tags.pdf", () -> page.done().forPdf(), foot());
+    return page;
+  }
+
+  void write(Aside<StyledPage> tags) {
+    screen.result("Tags: %s", write("tags.html", tags.done().forBrowser()));
     sayHalved();
   }
 
@@ -47,8 +54,11 @@ final class TagPrinter {
     return PlanFiles.fingerprint(chosen.file());
   }
 
-  /** Below the tags is room for one line; each tag has the caution on it. */
+  /** Below the tags is room for one line, on a label for the count alone: the tag says the rest. */
   private Foot foot() {
+    if (format instanceof TagRoll) {
+      return new Foot("", "", (format.tagWidthMm() - format.innerWidthMm()) / 2);
+    }
     return new Foot(Packet.heading(chosen.plan(), fingerprint()), "", 12);
   }
 

@@ -2,6 +2,7 @@ package skidway.paper;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,6 +16,8 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /** Reads the fonts in a file on disk: one, or several in a collection. */
 final class FontFile {
+  private static final String COLLECTION = "ttcf";
+
   private FontFile() {}
 
   static boolean looksLikeOne(Path file) {
@@ -29,7 +32,7 @@ final class FontFile {
    */
   static List<FontSource> fonts(Path file) throws IOException {
     List<String> names = new ArrayList<>();
-    if (collection(file)) {
+    if (start(file).equals(COLLECTION)) {
       try (TrueTypeCollection all = new TrueTypeCollection(file.toFile())) {
         all.processAllFonts(
             font -> {
@@ -45,11 +48,28 @@ final class FontFile {
     }
   }
 
-  private static boolean collection(Path file) throws IOException {
-    byte[] bytes = new byte[4];
+  /**
+   * Why nothing in a file can be put into a PDF, to go on after the file's name: by how it begins
+   * (OpenType specification, table directory; W3C Web Open Font Format 1 and 2).
+   */
+  static String whyNot(Path file) {
+    try {
+      return switch (start(file)) {
+        case "OTTO" -> "has CFF outlines, which cannot be put into a PDF here";
+        case "wOFF", "wOF2" -> "is packed for web pages, and such fonts cannot be put into a PDF";
+        case COLLECTION, "true", "\0\1\0\0" ->
+            "has no font that can be put into a PDF: it is damaged, has no letters by Unicode, has"
+                + " CFF outlines, or its maker forbids it";
+        default -> "cannot be read as a font";
+      };
+    } catch (IOException e) {
+      return "cannot be read";
+    }
+  }
+
+  private static String start(Path file) throws IOException {
     try (var in = Files.newInputStream(file)) {
-      return in.read(bytes) == 4
-          && new String(bytes, java.nio.charset.StandardCharsets.US_ASCII).equals("ttcf");
+      return new String(in.readNBytes(4), StandardCharsets.ISO_8859_1);
     }
   }
 

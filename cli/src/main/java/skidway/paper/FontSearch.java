@@ -35,10 +35,10 @@ final class FontSearch {
     String way = " Way out: name a TrueType font (.ttf or .ttc) whose licence lets it be embedded.";
     try {
       if (FontFile.fonts(file).isEmpty()) {
-        throw new BadFont("--font " + file + " cannot be put into a PDF." + way);
+        throw new BadFont("--font " + file + " " + FontFile.whyNot(file) + "." + way);
       }
     } catch (IOException e) {
-      throw new BadFont("--font " + file + " cannot be read as a font." + way);
+      throw new BadFont("--font " + file + " " + FontFile.whyNot(file) + "." + way);
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 
 /** Adds to a page what a PDF needs beyond it. */
@@ -31,14 +32,22 @@ final class PdfPage {
     }
   }
 
-  /** All at once: a list that follows the page is gone through again after each change. */
   private static List<Element> drawings(Document page) {
-    NodeList found = page.getElementsByTagName("svg");
     List<Element> drawings = new ArrayList<>();
-    for (int i = 0; i < found.getLength(); i++) {
-      drawings.add((Element) found.item(i));
-    }
+    collect(page.getDocumentElement(), drawings);
     return drawings;
+  }
+
+  /** By hand: a list by name follows the page, and goes through all of it again and again. */
+  private static void collect(Element element, List<Element> drawings) {
+    if (element.getTagName().equals("svg")) {
+      drawings.add(element);
+    }
+    for (Node n = element.getFirstChild(); n != null; n = n.getNextSibling()) {
+      if (n instanceof Element child) {
+        collect(child, drawings);
+      }
+    }
   }
 
   /** What a drawing is, for those who do not see it: its own words, else the letters in it. */

@@ -82,6 +82,7 @@ public final class Press {
     builder.useFastMode();
     builder.withW3cDocument(page, null);
     builder.usePDDocument(document);
+    builder.usePageSupplier((to, wide, high, n, part) -> MarkedParts.addPage(to, wide, high));
     builder.useSVGDrawer(new SvgDrawings(document, letters));
     builder.useUnicodeBidiSplitter(ReadingOrder::new);
     builder.useUnicodeBidiReorderer(new ReadingOrder.Turner());

@@ -129,6 +129,20 @@ class PressTest {
         .isInstanceOf(BadFont.class);
   }
 
+  /** Real files of these kinds begin so; more of them is not looked at. */
+  @Test
+  void fontsOfOtherKindsAreRefusedByTheirName() throws Exception {
+    for (String kind : List.of("OTTO CFF", "wOFF web", "wOF2 web", "ttcf forbids")) {
+      String[] words = kind.split(" ");
+      Path file = Files.writeString(dir.resolve("font"), words[0] + "\0\0\0\0\0\0\0\0");
+      assertThatThrownBy(() -> Press.with(Optional.of(file)))
+          .as(kind)
+          .isInstanceOf(BadFont.class)
+          .hasMessageContaining(words[1])
+          .hasMessageContaining("Way out: name a TrueType font");
+    }
+  }
+
   @Test
   void aLongWordGoesOnInTheNextLine() {
     String id = "B-" + "0123456789".repeat(6);

@@ -1,7 +1,7 @@
 package skidway.audit;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import skidway.audit.walk.CarryWalks;
 import skidway.erection.PullOrder;
 import skidway.rules.Setting;
@@ -16,12 +16,20 @@ final class Carrying {
   private double personS;
   private int unreached;
 
+  /** The walk from a piece's spot to its place, one way. */
+  private record Walk(Piece piece, double metres) {}
+
   Carrying(Scene scene, PullOrder order, Handling handling) {
     this.scene = scene;
     this.handling = handling;
     team = new Team(scene);
     walks = new CarryWalks(scene.task(), order);
-    scene.standings().stream().filter(s -> Soundness.sound(s.spot())).forEach(this::add);
+    // Walks take long and do not depend on each other; they are added up in the plan's order.
+    scene.standings().parallelStream()
+        .filter(s -> Soundness.sound(s.spot()))
+        .map(this::walks)
+        .toList()
+        .forEach(stack -> stack.forEach(this::add));
   }
 
   /** Person-seconds, of the pieces that somebody can get to. */
@@ -34,27 +42,25 @@ final class Carrying {
     return unreached;
   }
 
-  private void add(Standing standing) {
-    List<Piece> pieces = new ArrayList<>();
-    List<Integer> pulls = new ArrayList<>();
-    standing.bundles().stream()
-        .flatMap(bundle -> bundle.pieces().stream())
-        .forEach(
-            piece ->
-                handling
-                    .pullIndex(piece)
-                    .ifPresent(
-                        pull -> {
-                          pieces.add(piece);
-                          pulls.add(pull);
-                        }));
+  private List<Walk> walks(Standing standing) {
+    List<Piece> pieces =
+        standing.bundles().stream()
+            .flatMap(bundle -> bundle.pieces().stream())
+            .filter(piece -> handling.pullIndex(piece).isPresent())
+            .toList();
+    List<Integer> pulls =
+        pieces.stream().map(piece -> handling.pullIndex(piece).getAsInt()).toList();
     double[] metres = walks.metres(standing.spot().access(), pulls);
-    for (int i = 0; i < metres.length; i++) {
-      if (Double.isFinite(metres[i])) {
-        personS += team.people(pieces.get(i)) * metres[i] * secondsPerMetre();
-      } else {
-        unreached++;
-      }
+    return IntStream.range(0, pieces.size())
+        .mapToObj(i -> new Walk(pieces.get(i), metres[i]))
+        .toList();
+  }
+
+  private void add(Walk walk) {
+    if (Double.isFinite(walk.metres())) {
+      personS += team.people(walk.piece()) * walk.metres() * secondsPerMetre();
+    } else {
+      unreached++;
     }
   }
 

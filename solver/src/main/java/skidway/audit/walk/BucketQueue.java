@@ -9,16 +9,22 @@ import java.util.Arrays;
 final class BucketQueue {
   private final int[][] buckets;
   private final int[] sizes;
+
+  /** The ring has a power of two of buckets, so that this finds a distance's without a division. */
+  private final int ring;
+
   private int held;
   private int distance;
 
   BucketQueue(int span) {
-    buckets = new int[span + 1][4];
-    sizes = new int[span + 1];
+    int slots = 2 * Integer.highestOneBit(span);
+    buckets = new int[slots][4];
+    sizes = new int[slots];
+    ring = slots - 1;
   }
 
   void push(int cell, int atDistance) {
-    int slot = atDistance % buckets.length;
+    int slot = atDistance & ring;
     if (sizes[slot] == buckets[slot].length) {
       buckets[slot] = Arrays.copyOf(buckets[slot], 2 * sizes[slot]);
     }
@@ -32,11 +38,11 @@ final class BucketQueue {
 
   /** Takes out a cell of the least distance, which {@link #distance} tells afterwards. */
   int pop() {
-    while (sizes[distance % buckets.length] == 0) {
+    while (sizes[distance & ring] == 0) {
       distance++;
     }
     held--;
-    int slot = distance % buckets.length;
+    int slot = distance & ring;
     return buckets[slot][--sizes[slot]];
   }
 

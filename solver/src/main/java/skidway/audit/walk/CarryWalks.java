@@ -1,12 +1,12 @@
 package skidway.audit.walk;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import skidway.erection.Placement;
 import skidway.erection.PullOrder;
 import skidway.plan.Task;
@@ -19,7 +19,7 @@ import skidway.site.Wall;
  * Estimates how far people walk from an open strip to the places of pieces, on a grid with sixteen
  * moves from each cell. A person is a point who goes round keep-clears, floor openings and the
  * walls that stand too high to step over when the piece is pulled, and onto higher decks over steps
- * only; stacks are not in the way.
+ * only; stacks are not in the way. Several threads may ask at once.
  */
 public final class CarryWalks {
   /** The error that a comparison must allow: half from the moves, half from the cells. */
@@ -36,7 +36,7 @@ public final class CarryWalks {
   private final List<Placement> pieces;
   private final List<Set<String>> risen;
   private final WalkGrid grid;
-  private final Map<Set<String>, Stage> stages = new HashMap<>();
+  private final Map<Set<String>, Stage> stages = new ConcurrentHashMap<>();
 
   /** How people walk while certain walls stand, and where they stand to lay each piece. */
   private record Stage(WalkField field, Ground ground, Map<Placement, List<LayingPoint>> laying) {}
@@ -83,12 +83,12 @@ public final class CarryWalks {
     placesByRisen.forEach(
         (standing, places) -> {
           Stage stage = stages.computeIfAbsent(standing, this::stage);
-          List<List<LayingPoint>> sides =
-              places.stream().map(i -> sides(stage, pieces.get(pullIndices.get(i)))).toList();
-          stage.field.measureFrom(
-              access, sides.stream().flatMap(List::stream).map(LayingPoint::at).toList());
-          for (int i = 0; i < places.size(); i++) {
-            metres[places.get(i)] = nearest(stage, sides.get(i));
+          double[] found =
+              stage.field.metres(
+                  access,
+                  places.stream().map(i -> sides(stage, pieces.get(pullIndices.get(i)))).toList());
+          for (int i = 0; i < found.length; i++) {
+            metres[places.get(i)] = found[i];
           }
         });
     return metres;
@@ -101,18 +101,11 @@ public final class CarryWalks {
     Levels levels = new Levels(site, stepOverM);
     List<Stair> stairs = Stair.all(site, climbFactor);
     WalkField field = new WalkField(grid, levels, closed, walls, stairs);
-    return new Stage(field, new Ground(site, walls), new HashMap<>());
+    return new Stage(field, new Ground(site, walls), new ConcurrentHashMap<>());
   }
 
   private List<LayingPoint> sides(Stage stage, Placement piece) {
     return stage.laying.computeIfAbsent(
         piece, p -> LayingPoint.of(site, stage.ground, p, climbFactor));
-  }
-
-  private static double nearest(Stage stage, List<LayingPoint> sides) {
-    return sides.stream()
-        .mapToDouble(laying -> stage.field.metresTo(laying.at()) + laying.extraM())
-        .min()
-        .orElse(Double.POSITIVE_INFINITY);
   }
 }

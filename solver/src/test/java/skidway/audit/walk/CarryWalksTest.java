@@ -8,6 +8,7 @@ import static skidway.testkit.SiteBuilder.door;
 import static skidway.testkit.SiteBuilder.wall;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -103,10 +104,36 @@ final class CarryWalksTest {
     WalkField field = new WalkField(grid(site), new Levels(site, 9), closed, none, List.of());
     Point a = new Point(15, 6);
     Point b = new Point(16, 15);
-    field.measureFrom(a, List.of(b));
-    double there = field.metresTo(b);
-    field.measureFrom(b, List.of(a));
-    assertThat(field.metresTo(a)).isCloseTo(there, within(0.02));
+    assertThat(metres(field, b, a)).isCloseTo(metres(field, a, b), within(0.02));
+  }
+
+  private static double metres(WalkField field, Point from, Point to) {
+    return field.metres(from, List.of(List.of(new LayingPoint(to, 0))))[0];
+  }
+
+  /** However early a flood stops, and however many there are at once. */
+  @Test
+  void manyPiecesAtOnceAreAsFarAsEachAlone() {
+    BundleBuilder bundle = aBundle("B1");
+    for (String wall : List.of("W1", "W3")) {
+      for (int course = 1; course <= 5; course++) {
+        bundle.piece(wall, course, 1, 4).piece(wall, course, 2, 6);
+      }
+    }
+    Task task = Tasks.task(partition(door("D1", 4, 1)).build(), bundle.build());
+    PullOrder order = PullOrder.of(task.site(), task.delivery().pieces());
+    List<Integer> all = IntStream.range(0, order.placements().size()).boxed().toList();
+    List<Point> from = List.of(new Point(15, 18), new Point(2, 2), new Point(15, 22));
+    CarryWalks walks = new CarryWalks(task, order);
+    List<double[]> together = from.parallelStream().map(p -> walks.metres(p, all)).toList();
+    for (int i = 0; i < from.size(); i++) {
+      Point p = from.get(i);
+      double[] alone =
+          all.stream()
+              .mapToDouble(pull -> new CarryWalks(task, order).metres(p, List.of(pull))[0])
+              .toArray();
+      assertThat(together.get(i)).containsExactly(alone);
+    }
   }
 
   private static WalkGrid grid(Site site) {
