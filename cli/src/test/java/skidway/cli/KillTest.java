@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -89,6 +90,7 @@ class KillTest {
   /** The last number that a program said was done before it was killed; 0 for none. */
   private int killed(Path job, boolean restages, boolean atWriting, int next) throws Exception {
     Path out = dir.resolve("said.txt");
+    String leftOver = stamp(unfinished(job, next));
     Process process =
         new ProcessBuilder(
                 List.of(
@@ -105,7 +107,7 @@ class KillTest {
             .start();
     try {
       if (restages && atWriting) {
-        waitForWriting(process, job, next);
+        waitForWriting(process, job, next, leftOver);
       } else {
         waitFor(process, out, restages ? "begins" : "done");
         TimeUnit.MILLISECONDS.sleep(random.nextInt(restages ? 3000 : 400));
@@ -125,14 +127,25 @@ class KillTest {
     }
   }
 
-  /** Looks without a pause: a plan is written within a millisecond or two. */
-  private void waitForWriting(Process process, Path job, int revision) throws Exception {
-    Path unfinished = unfinished(job, revision);
+  /**
+   * Looks without a pause: a plan is written within a millisecond or two. What an earlier kill left
+   * half written is there from the start.
+   */
+  private void waitForWriting(Process process, Path job, int revision, String leftOver)
+      throws Exception {
     while (process.isAlive()
-        && Files.notExists(unfinished)
+        && stamp(unfinished(job, revision)).equals(leftOver)
         && PlanFiles.ofRevision(job, revision).isEmpty()) {
       Thread.onSpinWait();
     }
     TimeUnit.MICROSECONDS.sleep(random.nextInt(2000));
+  }
+
+  private static String stamp(Path file) throws IOException {
+    try {
+      return Files.getLastModifiedTime(file).toString();
+    } catch (NoSuchFileException e) {
+      return "none";
+    }
   }
 }
