@@ -89,7 +89,9 @@ class RestageTest {
     Shell told = Shell.run("changes", job.toString(), "--out", page.toString());
     assertThat(told.code()).as(told.err()).isZero();
     assertThat(told.out()).contains("Change sheet: " + page);
-    assertThat(page).content().contains("Tags to take off", "What it costs", "<svg");
+    assertThat(page)
+        .content()
+        .contains("In short", "How far the crew can build", "Tags to take off", "<svg");
     Shell printed = Shell.run("print", job.toString(), "--no-pdf", "--only", "unload");
     assertThat(printed.out()).contains("Changes since revision 1: ");
     assertThat(job.resolve("out").resolve("changes-002.html")).hasSameTextualContentAs(page);
