@@ -67,6 +67,18 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
     if (plan.events() == 0) {
       return job.task();
     }
+    requireEventsOf(plan);
+    List<Plan> before = plans.stream().filter(p -> p.revision() < plan.revision()).toList();
+    Progress then = progress(before, events.subList(0, plan.events()));
+    return Remaining.of(job.task(), before, then, Set.of());
+  }
+
+  /**
+   * Refuses to go on where events are lost.
+   *
+   * @throws BadInput if a revision heeds events that are not there
+   */
+  public void requireEventsOf(Plan plan) {
     if (plan.events() > events.size()) {
       throw new BadInput(
           List.of(
@@ -78,9 +90,6 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
                       "put the file back from a copy of the folder")),
           0);
     }
-    List<Plan> before = plans.stream().filter(p -> p.revision() < plan.revision()).toList();
-    Progress then = progress(before, events.subList(0, plan.events()));
-    return Remaining.of(job.task(), before, then, Set.of());
   }
 
   /** Of two spots with one code the newest revision's counts. */
