@@ -125,6 +125,15 @@ class RestageTest {
   }
 
   @Test
+  void aPlanOfAnotherJobIsRefused() throws IOException {
+    Path plan = job.resolve("plans").resolve("001.json");
+    Files.writeString(plan, Files.readString(plan).replace("Cabin at Fernhollow", "Barn"));
+    Shell told = Shell.run("restage", job.toString(), "--effort", "300");
+    assertThat(told.code()).isEqualTo(2);
+    assertThat(told.err()).contains("001.json: found a plan of \"Barn\"; this job is called");
+  }
+
+  @Test
   void withoutTheEventsThatAPlanHeedsNothingIsPlanned() throws IOException {
     assertThat(Shell.run("restage", job.toString(), "--effort", "300").code()).isLessThan(2);
     List<String> events = Files.readAllLines(job.resolve("events.jsonl"));

@@ -27,16 +27,33 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
   /**
    * Reads all revisions and events of a job.
    *
-   * @throws BadInput if one of them is not as it was written
+   * @throws BadInput if one of them is not as it was written, or a plan of another job
    */
   public static History of(Job job) {
     List<Plan> plans = new ArrayList<>();
     int last = PlanFiles.nextRevision(job.folder()) - 1;
     for (int revision = 1; revision <= last; revision++) {
       Optional<Path> file = PlanFiles.ofRevision(job.folder(), revision);
-      file.ifPresent(path -> plans.add(PlanFiles.read(path, job.task())));
+      file.ifPresent(path -> plans.add(planOf(job, path)));
     }
     return new History(job, plans, EventsFile.read(job).events());
+  }
+
+  private static Plan planOf(Job job, Path file) {
+    Plan plan = PlanFiles.read(file, job.task());
+    if (!plan.jobName().equals(job.task().jobName())) {
+      throw new BadInput(
+          List.of(
+              new SourceFile(file.toString(), "")
+                  .whole()
+                  .problem(
+                      "a plan of \"" + plan.jobName() + '"',
+                      "this job is called \"" + job.task().jobName() + '"',
+                      "put the file back into its own job; or, if the job was given another name,"
+                          + " give back the one it had")),
+          0);
+    }
+    return plan;
   }
 
   /** The newest revision. */
