@@ -43,7 +43,7 @@ record Replanned(String job, long seed, int left, Plan plan, List<Finding> findi
             .filter(
                 f ->
                     f.rule() != Rule.PLACED
-                        && Collections.disjoint(cannotBeMended, List.of(f.where().split(", "))))
+                        && Collections.disjoint(cannotBeMended, List.of(f.where().split(", ", -1))))
             .toList();
     int left = history.remaining(Set.of()).delivery().bundles().size();
     return new Replanned(job.task().jobName(), seed, left, planned.plan(), findings);
