@@ -2,6 +2,7 @@ package skidway.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import skidway.audit.Audit;
@@ -55,9 +56,12 @@ final class ChangePrinter {
         PlanFiles.ofRevision(history.job().folder(), plan.revision())
             .map(PlanFiles::fingerprint)
             .orElse("");
-    double lostS =
-        Outlook.of(history.job().task(), then(history, plan), left.schedule()).idle().toSeconds();
-    StyledPage page = ChangeSheet.page(left, plan, fingerprint, tags, lostS, audit, size);
+    Task job = history.job().task();
+    Progress then = then(history, plan);
+    List<String> inShort = new ArrayList<>(changes.inShort());
+    new HoldWords(job, then, left.schedule()).lines().forEach(line -> inShort.add(line.strip()));
+    double lostS = Outlook.of(job, then, left.schedule()).idle().toSeconds();
+    StyledPage page = ChangeSheet.page(left, plan, fingerprint, tags, inShort, lostS, audit, size);
     if (name.endsWith(".html")) {
       return utf8(page.forBrowser());
     }

@@ -39,7 +39,7 @@ final class HoldWords {
 
   List<String> lines() {
     List<String> lines = new ArrayList<>();
-    lines.add("How far the crew can build");
+    lines.add("How far the crew can build:");
     Optional<Placement> first = hold.firstMissing();
     if (first.isEmpty()) {
       lines.add("  To the top: nothing is missing, damaged or late.");
@@ -65,6 +65,7 @@ final class HoldWords {
                 days(hold.resequenced()),
                 hours(gained())));
     lines.add("  Walls then: " + reached());
+    lines.add("  Whether half-built walls must be braced first is the site lead's to judge.");
     idle().ifPresent(lines::add);
     lines.add("  Reckoned at " + rate() + "; that promises nothing.");
     return lines;
@@ -119,7 +120,15 @@ final class HoldWords {
     return reach.wall().id()
         + (reach.isWhole()
             ? " done"
-            : reach.course() == 0 ? " not begun" : " to course " + reach.course());
+            : reach.course() > 0
+                ? " to course " + reach.course() + parts(reach)
+                : reach.begunCourse() > 0 ? " no whole course" + parts(reach) : " not begun");
+  }
+
+  private static String parts(WallReach reach) {
+    return reach.begunCourse() > reach.course()
+        ? " (parts to course " + reach.begunCourse() + ")"
+        : "";
   }
 
   /** How long the crew has nothing to lay before the first late load is there. */

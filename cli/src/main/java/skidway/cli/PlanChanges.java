@@ -16,6 +16,8 @@ import skidway.sheet.TagPlace;
 
 /** Says in sentences what one revision changes against an earlier one. */
 final class PlanChanges {
+  private static final String NOTHING_LIFTED = "No bundle that lies already is lifted.";
+
   private final History history;
   private final Plan from;
   private final Plan to;
@@ -29,16 +31,8 @@ final class PlanChanges {
   List<String> lines() {
     Task left = history.taskOf(to);
     List<TagChange> changes = tags(left);
-    long elsewhere = changes.stream().filter(PlanChanges::liesElsewhere).count();
     List<String> lines = new ArrayList<>();
-    lines.add(
-        String.format(
-            Locale.ROOT,
-            "Revision %d against revision %d: %d of %d bundles lie or go elsewhere.",
-            to.revision(),
-            from.revision(),
-            elsewhere,
-            left.delivery().bundles().size()));
+    lines.add(elsewhere(left));
     changes.forEach(change -> lines.add("  " + sentence(change, left)));
     lines.addAll(moveLines(left));
     lines.add(hours(left));
@@ -50,6 +44,30 @@ final class PlanChanges {
               + " take off.");
     }
     return lines;
+  }
+
+  /** What changes, in a few sentences. */
+  List<String> inShort() {
+    Task left = history.taskOf(to);
+    int lifts = moves(left).size();
+    return List.of(
+        elsewhere(left),
+        lifts == 0 ? NOTHING_LIFTED : "What lies already is lifted " + times(lifts) + ".",
+        hours(left));
+  }
+
+  private static String times(int count) {
+    return count == 1 ? "once" : count + " times";
+  }
+
+  private String elsewhere(Task left) {
+    return String.format(
+        Locale.ROOT,
+        "Revision %d against revision %d: %d of %d bundles lie or go elsewhere.",
+        to.revision(),
+        from.revision(),
+        tags(left).stream().filter(PlanChanges::liesElsewhere).count(),
+        left.delivery().bundles().size());
   }
 
   /** The bundles still to be used whose tags change, for whatever reason. */
@@ -121,7 +139,7 @@ final class PlanChanges {
   private List<String> moveLines(Task left) {
     List<Step> moves = moves(left);
     if (moves.isEmpty()) {
-      return List.of("No bundle that lies already is lifted.");
+      return List.of(NOTHING_LIFTED);
     }
     List<String> lines = new ArrayList<>();
     lines.add("Moves before the next truck, in this order:");

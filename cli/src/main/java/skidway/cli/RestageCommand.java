@@ -75,6 +75,7 @@ final class RestageCommand implements Callable<Integer> {
     Plan before = newest(history);
     Progress progress = history.progress();
     Set<String> locked = locked(progress);
+    PlanFiles.requireRoom(job.folder());
     Task left = history.remaining(locked);
     state(job.task(), progress, left).forEach(screen.results()::println);
     screen.result("");
@@ -125,6 +126,7 @@ final class RestageCommand implements Callable<Integer> {
 
   private Plan newest(History history) {
     Plan plan = history.newest().orElseThrow(() -> BadUsage.noPlan(folder));
+    history.requireEventsOf(plan);
     if (history.events().isEmpty()) {
       throw new BadUsage(
           "Nothing is recorded yet that a new plan could heed. Way out: 'record "

@@ -72,6 +72,7 @@ final class StageCommand implements Callable<Integer> {
     }
     GivenSpotRemarks.lines(job.task()).forEach(line -> screen.say("%s", line));
     List<Lateness> lates = HedgeOption.read(job.task(), hedges);
+    PlanFiles.requireRoom(job.folder());
     ProgressLine progress = new ProgressLine(screen, job.task().figures());
     screen.say(
         "Staging %s. Interrupt to stop; the best plan so far is kept.", job.task().jobName());

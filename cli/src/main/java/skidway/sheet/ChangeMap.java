@@ -17,6 +17,7 @@ public final class ChangeMap {
   private static final String KEY =
       "arrows: moves before the next truck, in the order of their numbers; dashed: set aside;"
           + " dotted: left empty";
+  private static final String NO_MOVES = "nothing that lies already is lifted";
 
   private final Task task;
   private final Plan plan;
@@ -40,8 +41,12 @@ public final class ChangeMap {
             NAME,
             task.jobName(),
             "Revision " + plan.revision(),
-            "instead of revision " + since + " · " + KEY);
+            "instead of revision " + since + " · " + key(task, plan));
     return drawing.titled(NAME, title, map::draw);
+  }
+
+  private static String key(Task task, Plan plan) {
+    return MoveArrow.lifts(task, plan).isEmpty() ? NO_MOVES : KEY;
   }
 
   /** For a phone, as wide as its screen. */

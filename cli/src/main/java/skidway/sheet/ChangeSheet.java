@@ -33,6 +33,7 @@ public final class ChangeSheet {
    * @param task what was left to do when the revision was made
    * @param fingerprint of the newer plan
    * @param tags of bundles that are still to be used
+   * @param inShort what changes and how far the crew can build, a sentence each
    * @param lostS working time without a piece to lay until the next load, seconds
    * @param audit of the newer plan
    */
@@ -41,19 +42,20 @@ public final class ChangeSheet {
       Plan plan,
       String fingerprint,
       TagChanges tags,
+      List<String> inShort,
       double lostS,
       AuditReport audit,
       PaperSize paper) {
     RunningHead head = new RunningHead(plan.jobName(), plan.revision(), fingerprint);
     ChangeSheet sheet = new ChangeSheet(task, plan, tags, head);
-    sheet.write(audit, lostS, paper);
+    sheet.write(audit, inShort, lostS, paper);
     return new StyledPage(
         "<!DOCTYPE html>\n" + sheet.page.done() + "\n",
         PageStyle.packet(paper, ""),
         PageStyle.packetInPdf(paper, ""));
   }
 
-  private void write(AuditReport audit, double lostS, PaperSize paper) {
+  private void write(AuditReport audit, List<String> inShort, double lostS, PaperSize paper) {
     page.open("html", "lang", "en").line().open("head").empty("meta", "charset", "utf-8");
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.leaf("title", "Changes, " + head.words());
@@ -65,6 +67,7 @@ public final class ChangeSheet {
     page.leaf("code", Fingerprints.brief(head.fingerprint())).close().close().line();
     page.open("main").line();
     BrokenRules.write(page, Packet.brokenRules(audit));
+    inShort(inShort);
     MapSheet map = ChangeMap.sheet(task, plan, tags.since(), paper);
     MapSection.write(page, List.of(map), List.of(ChangeMap.narrow(task, plan)));
     Cautions.write(page, task.site().machine());
@@ -75,6 +78,12 @@ public final class ChangeSheet {
     page.close().line();
     page.leaf("footer", head.words() + ". Changes since revision " + tags.since() + ".");
     page.close().close();
+  }
+
+  private void inShort(List<String> sentences) {
+    page.open("section", "id", "short").leaf("h2", "In short").open("ul");
+    sentences.forEach(sentence -> page.leaf("li", sentence));
+    page.close().close().line();
   }
 
   private void moves() {

@@ -3,8 +3,11 @@ package skidway.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -89,7 +92,9 @@ class RestageTest {
     Shell told = Shell.run("changes", job.toString(), "--out", page.toString());
     assertThat(told.code()).as(told.err()).isZero();
     assertThat(told.out()).contains("Change sheet: " + page);
-    assertThat(page).content().contains("Tags to take off", "What it costs", "<svg");
+    assertThat(page)
+        .content()
+        .contains("In short", "How far the crew can build", "Tags to take off", "<svg");
     Shell printed = Shell.run("print", job.toString(), "--no-pdf", "--only", "unload");
     assertThat(printed.out()).contains("Changes since revision 1: ");
     assertThat(job.resolve("out").resolve("changes-002.html")).hasSameTextualContentAs(page);
@@ -103,6 +108,39 @@ class RestageTest {
     Shell nowhere = Shell.run("changes", job.toString(), "--out", temp + "/none/changes.svg");
     assertThat(nowhere.code()).isEqualTo(2);
     assertThat(nowhere.err()).contains("its folder is there");
+  }
+
+  /** A long search whose plan nobody could write would be time lost. */
+  @Test
+  void whereNothingCanBeWrittenNothingIsPlanned() throws IOException {
+    assertThat(Shell.run("record", job.toString(), "missing", "B09").code()).isZero();
+    try (FileChannel other =
+            FileChannel.open(job.resolve("plans").resolve(".lock"), StandardOpenOption.WRITE);
+        FileLock lock = other.lock()) {
+      assertThat(lock.isValid()).isTrue();
+      Shell told = Shell.run("restage", job.toString());
+      assertThat(told.code()).isEqualTo(2);
+      assertThat(told.err()).contains("another writer is at work").doesNotContain("Planning");
+    }
+  }
+
+  @Test
+  void aPlanOfAnotherJobIsRefused() throws IOException {
+    Path plan = job.resolve("plans").resolve("001.json");
+    Files.writeString(plan, Files.readString(plan).replace("Cabin at Fernhollow", "Barn"));
+    Shell told = Shell.run("restage", job.toString(), "--effort", "300");
+    assertThat(told.code()).isEqualTo(2);
+    assertThat(told.err()).contains("001.json: found a plan of \"Barn\"; this job is called");
+  }
+
+  @Test
+  void withoutTheEventsThatAPlanHeedsNothingIsPlanned() throws IOException {
+    assertThat(Shell.run("restage", job.toString(), "--effort", "300").code()).isLessThan(2);
+    List<String> events = Files.readAllLines(job.resolve("events.jsonl"));
+    Files.write(job.resolve("events.jsonl"), events.subList(0, 1));
+    Shell told = Shell.run("restage", job.toString(), "--effort", "300");
+    assertThat(told.code()).isEqualTo(2);
+    assertThat(told.err()).contains("found 1 events; revision 2 heeds " + events.size());
   }
 
   /** B01 is longer than B03, on which it was put by mistake, so the new plan lifts it off. */

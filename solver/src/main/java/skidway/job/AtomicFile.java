@@ -45,23 +45,40 @@ final class AtomicFile {
   }
 
   static void write(Path file, byte[] bytes) throws IOException {
-    Path temporary = file.resolveSibling("." + file.getFileName() + ".new");
+    Path temporary = temporary(file);
     try {
-      try (FileChannel out =
-          FileChannel.open(
-              temporary,
-              StandardOpenOption.CREATE,
-              StandardOpenOption.TRUNCATE_EXISTING,
-              StandardOpenOption.WRITE)) {
-        ByteBuffer buffer = ByteBuffer.wrap(bytes);
-        while (buffer.hasRemaining()) {
-          out.write(buffer);
-        }
-        out.force(true);
-      }
+      put(temporary, bytes);
       Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE);
     } finally {
       Files.deleteIfExists(temporary);
+    }
+  }
+
+  /** Does all of it but for the last move. */
+  static void tryRoom(Path file, int bytes) throws IOException {
+    try {
+      put(temporary(file), new byte[bytes]);
+    } finally {
+      Files.deleteIfExists(temporary(file));
+    }
+  }
+
+  private static Path temporary(Path file) {
+    return file.resolveSibling("." + file.getFileName() + ".new");
+  }
+
+  private static void put(Path temporary, byte[] bytes) throws IOException {
+    try (FileChannel out =
+        FileChannel.open(
+            temporary,
+            StandardOpenOption.CREATE,
+            StandardOpenOption.TRUNCATE_EXISTING,
+            StandardOpenOption.WRITE)) {
+      ByteBuffer buffer = ByteBuffer.wrap(bytes);
+      while (buffer.hasRemaining()) {
+        out.write(buffer);
+      }
+      out.force(true);
     }
   }
 }

@@ -27,16 +27,33 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
   /**
    * Reads all revisions and events of a job.
    *
-   * @throws BadInput if one of them is not as it was written
+   * @throws BadInput if one of them is not as it was written, or a plan of another job
    */
   public static History of(Job job) {
     List<Plan> plans = new ArrayList<>();
     int last = PlanFiles.nextRevision(job.folder()) - 1;
     for (int revision = 1; revision <= last; revision++) {
       Optional<Path> file = PlanFiles.ofRevision(job.folder(), revision);
-      file.ifPresent(path -> plans.add(PlanFiles.read(path, job.task())));
+      file.ifPresent(path -> plans.add(planOf(job, path)));
     }
     return new History(job, plans, EventsFile.read(job).events());
+  }
+
+  private static Plan planOf(Job job, Path file) {
+    Plan plan = PlanFiles.read(file, job.task());
+    if (!plan.jobName().equals(job.task().jobName())) {
+      throw new BadInput(
+          List.of(
+              new SourceFile(file.toString(), "")
+                  .whole()
+                  .problem(
+                      "a plan of \"" + plan.jobName() + '"',
+                      "this job is called \"" + job.task().jobName() + '"',
+                      "put the file back into its own job; or, if the job was given another name,"
+                          + " give back the one it had")),
+          0);
+    }
+    return plan;
   }
 
   /** The newest revision. */
@@ -67,6 +84,18 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
     if (plan.events() == 0) {
       return job.task();
     }
+    requireEventsOf(plan);
+    List<Plan> before = plans.stream().filter(p -> p.revision() < plan.revision()).toList();
+    Progress then = progress(before, events.subList(0, plan.events()));
+    return Remaining.of(job.task(), before, then, Set.of());
+  }
+
+  /**
+   * Refuses to go on where events are lost.
+   *
+   * @throws BadInput if a revision heeds events that are not there
+   */
+  public void requireEventsOf(Plan plan) {
     if (plan.events() > events.size()) {
       throw new BadInput(
           List.of(
@@ -78,9 +107,6 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
                       "put the file back from a copy of the folder")),
           0);
     }
-    List<Plan> before = plans.stream().filter(p -> p.revision() < plan.revision()).toList();
-    Progress then = progress(before, events.subList(0, plan.events()));
-    return Remaining.of(job.task(), before, then, Set.of());
   }
 
   /** Of two spots with one code the newest revision's counts. */

@@ -23,6 +23,9 @@ import skidway.units.UnitSystem;
 public final class PlanFiles {
   private static final Pattern NAME = Pattern.compile("(\\d{3,6})\\.json");
 
+  /** What a plan of a hundred bundles takes. */
+  private static final int ROOM_BYTES = 200_000;
+
   private PlanFiles() {}
 
   /**
@@ -89,6 +92,23 @@ public final class PlanFiles {
   }
 
   /**
+   * Finds out before a long search whether its plan could be written; leaves no file behind.
+   *
+   * @throws NotWritten if another writer is at work or the disk refuses
+   */
+  public static void requireRoom(Path folder) {
+    Path plans = plans(folder);
+    try {
+      Files.createDirectories(plans);
+      try (WriteLock lock = WriteLock.of(plans)) {
+        lock.tryRoom(ROOM_BYTES);
+      }
+    } catch (IOException e) {
+      throw refused(plans, e);
+    }
+  }
+
+  /**
    * Writes a plan as the job's next file.
    *
    * @param plan its revision is {@link #nextRevision}
@@ -104,12 +124,16 @@ public final class PlanFiles {
         return lock.write(plan.revision(), file(plans, plan.revision()), bytes);
       }
     } catch (IOException e) {
-      throw new NotWritten(
-          plans,
-          "it cannot be written to (" + DiskWords.of(e) + ")",
-          "look whether it is a folder, may be written to and has room",
-          e);
+      throw refused(plans, e);
     }
+  }
+
+  private static NotWritten refused(Path plans, IOException e) {
+    return new NotWritten(
+        plans,
+        "it cannot be written to (" + DiskWords.of(e) + ")",
+        "look whether it is a folder, may be written to and has room",
+        e);
   }
 
   private static BadInput unreadable(Path path, IOException e) {

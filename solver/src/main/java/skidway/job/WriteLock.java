@@ -89,6 +89,11 @@ final class WriteLock implements AutoCloseable {
     AtomicFile.write(file, bytes);
   }
 
+  /** Writes so many bytes down to the disk and takes them away again. */
+  void tryRoom(int bytes) throws IOException {
+    AtomicFile.tryRoom(plans.resolve("room"), bytes);
+  }
+
   /** Writes a file that is not there yet. */
   Path write(int revision, Path file, byte[] bytes) throws IOException {
     int next = PlanFiles.nextRevision(plans.getParent());

@@ -288,36 +288,41 @@ final class Board {
     turn[b] = stack.isPresent() ? -1 : b;
   }
 
-  /** Where nobody knows the bearers, they bear what lies on them and no more. */
+  /**
+   * Where nobody knows the bearers, they bear what lies on them and no more; and not even that if
+   * two at the very ends would not.
+   */
   private double standsOnKg(int b) {
-    BearerRow row = task.start().bearers().get(bundles.get(b).id());
-    if (row != null) {
-      return footings.mostKg(footing[home[b]], bundles.get(b), row);
-    }
-    return IntStream.range(0, bundles.size())
-        .filter(other -> home[other] == home[b])
-        .mapToDouble(other -> massKg[other])
-        .sum();
+    Bundle bundle = bundles.get(b);
+    BearerRow known = task.start().bearers().get(bundle.id());
+    double mostKg = footings.mostKg(footing[home[b]], bundle, known == null ? ends(b) : known);
+    double thereKg =
+        IntStream.range(0, bundles.size())
+            .filter(other -> home[other] == home[b])
+            .mapToDouble(other -> massKg[other])
+            .sum();
+    return known == null ? Math.min(mostKg, thereKg) : mostKg;
   }
 
   /** Where nobody knows the bearers, two lie at the very ends. */
   private SharedLimits.Share standing(int b) {
     Bundle bundle = bundles.get(b);
-    BearerRow ends = new BearerRow(2, bundle.lengthM(), 0, bundle.widthM());
-    BearerRow row = task.start().bearers().getOrDefault(bundle.id(), ends);
+    BearerRow row = task.start().bearers().getOrDefault(bundle.id(), ends(b));
     return shared.share(spots.get(home[b]), bundle, row);
+  }
+
+  private BearerRow ends(int b) {
+    return new BearerRow(2, bundles.get(b).lengthM(), 0, bundles.get(b).widthM());
   }
 
   /**
    * Most that a stack on a spot may weigh when this bundle is its lowest, kg.
    *
-   * @param undermost whether nothing ever lies beneath it, so that what lay at the bottom is not
-   *     lifted and keeps the bearers it has
+   * @param untouched whether it lies at the bottom from the start and is not lifted, so that it
+   *     keeps the bearers it has
    */
-  double mostKg(int spot, int lowest, boolean undermost) {
-    return undermost && home[lowest] == spot && homeTier[lowest] == 1
-        ? standsOnKg[lowest]
-        : mostKg[footing[spot]][lowest];
+  double mostKg(int spot, int lowest, boolean untouched) {
+    return untouched ? standsOnKg[lowest] : mostKg[footing[spot]][lowest];
   }
 
   private int numberOf(String spotId) {
@@ -398,12 +403,18 @@ final class Board {
     return sizeOf[bundle];
   }
 
-  /** What a stack on a spot adds to the shared limits when this bundle is its lowest. */
-  SharedLimits.Share share(int spot, int lowest) {
+  /**
+   * What a stack on a spot adds to the shared limits when this bundle is its lowest.
+   *
+   * @param untouched whether the bundle lies there from the start and is not lifted
+   */
+  SharedLimits.Share share(int spot, int lowest, boolean untouched) {
     SharedLimits.Share stands = standing[lowest];
-    if (stands != null && home[lowest] == spot) {
-      return stands;
-    }
+    return untouched && stands != null && home[lowest] == spot ? stands : share(spot, lowest);
+  }
+
+  /** The same on bearers that are laid for it. */
+  SharedLimits.Share share(int spot, int lowest) {
     SharedLimits.Share share = shares[spot][sizeOf[lowest]];
     if (share == null) {
       share = shared.share(spots.get(spot), bundles.get(lowest));

@@ -5,6 +5,7 @@ import skidway.bound.Ground;
 /** The board as a lower bound sees it: what spots forbid together and what stacks cost. */
 final class BoundGround implements Ground {
   private static final int[] NOTHING = {};
+  private static final Load NO_LOAD = new Load(new int[0], new double[0]);
 
   private final Board board;
   private final StackEvaluator evaluator;
@@ -103,7 +104,8 @@ final class BoundGround implements Ground {
       return 0;
     }
     StackCost cost = evaluator.best(set, size, spot);
-    boolean legal = cost.legal() && !(sums() > 0 && breaksAlone(set, size, spot, cost));
+    boolean legal =
+        cost.legal() && !(sums() > 0 && !isHome[spot] && breaksAlone(set, size, spot, cost));
     return legal ? cost.totalMs() : REFUSED;
   }
 
@@ -120,9 +122,10 @@ final class BoundGround implements Ground {
     return tolerant || board.moments > 1 ? 0 : rows.count();
   }
 
+  /** What lies somewhere from the start may lie on other bearers than would be laid for it. */
   @Override
   public Load load(int spot, int lowest) {
-    return rows.of(spot, lowest);
+    return isHome[spot] ? NO_LOAD : rows.of(spot, lowest);
   }
 
   @Override

@@ -65,11 +65,11 @@ public final class Footings {
 
   /** Most that a stack may weigh whose lowest bundle lies on these bearers already, kg. */
   double mostKg(int footing, Bundle lowest, BearerRow row) {
-    return isDeck(footing)
-        ? mostKg(footing, lowest)
-        : Math.min(
-            mostKg(footing, lowest),
-            bearers.mostOnGroundKg(row, lowest.lengthM(), allowedKpa(footing)));
+    double rowKg =
+        isDeck(footing)
+            ? AreaLoad.massKg(allowedKpa(footing), lowest.lengthM() * row.lengthM())
+            : bearers.mostOnGroundKg(row, lowest.lengthM(), allowedKpa(footing));
+    return Math.min(mostKg(footing, lowest), rowKg);
   }
 
   /** Most that pieces on end may weigh in a rack, kg; on ground it stands on two rails. */

@@ -18,10 +18,14 @@ final class LoadsNow {
 
   private final int[] at;
 
+  /** What has been lifted lies on bearers that are laid for it. */
+  private final boolean[] lifted;
+
   LoadsNow(Board board) {
     this.board = board;
     loads = new SharedLoads(board);
     at = board.home.clone();
+    lifted = new boolean[at.length];
     for (int b = 0; b < board.bundleCount(); b++) {
       if (board.lies(b)) {
         row(at[b]).add(b);
@@ -39,7 +43,9 @@ final class LoadsNow {
     List<Integer> row = row(spot);
     double massKg = row.stream().mapToDouble(b -> board.massKg[b]).sum();
     SharedLimits.Share share =
-        row.isEmpty() ? SharedLimits.Share.NONE : board.share(spot, row.get(0));
+        row.isEmpty()
+            ? SharedLimits.Share.NONE
+            : board.share(spot, row.get(0), !lifted[row.get(0)]);
     loads.set(spot, share, massKg);
   }
 
@@ -49,17 +55,25 @@ final class LoadsNow {
     row(from).remove((Integer) bundle);
     row(spot).add(bundle);
     at[bundle] = spot;
+    lifted[bundle] = true;
     weigh(from);
     weigh(spot);
+  }
+
+  boolean isLifted(int bundle) {
+    return lifted[bundle];
   }
 
   /** Whether all that is shared is borne, or no worse than before, with a bundle put on a spot. */
   boolean bear(int bundle, int spot) {
     int from = at[bundle];
+    boolean wasLifted = lifted[bundle];
     Map<Integer, Double> before = loads.overtaken();
     put(bundle, spot);
     Map<Integer, Double> after = loads.overtaken();
     put(bundle, from);
+    lifted[bundle] = wasLifted;
+    weigh(from);
     return after.entrySet().stream()
         .allMatch(limit -> limit.getValue() <= before.getOrDefault(limit.getKey(), 0.0) + 1e-6);
   }

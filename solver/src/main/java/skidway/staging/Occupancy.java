@@ -185,7 +185,7 @@ final class Occupancy {
     if (countAt[moment][spot] == 0 || !stack.legal()) {
       return SharedLimits.Share.NONE;
     }
-    return board.share(spot, lowest(spot, stack, moment));
+    return board.share(spot, lowest(spot, stack, moment), stack.untouched() > 0);
   }
 
   private int lowest(int spot, StackCost stack, int moment) {

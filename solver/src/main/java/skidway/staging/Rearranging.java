@@ -132,10 +132,22 @@ final class Rearranging {
     List<Integer> planned = planned(spot);
     List<Integer> row = row(spot);
     int same = 0;
-    while (same < planned.size() && same < row.size() && planned.get(same).equals(row.get(same))) {
+    while (same < planned.size()
+        && same < row.size()
+        && planned.get(same).equals(row.get(same))
+        && !mustBeLifted(spot, planned, same)) {
       same++;
     }
     return same;
+  }
+
+  /** Whether it lies where it shall, but comes off for new bearers or what is done beneath it. */
+  private boolean mustBeLifted(int spot, List<Integer> planned, int tier) {
+    int bundle = planned.get(tier);
+    return occupancy.count(spot) > 0
+        && board.home[bundle] == spot
+        && tier >= occupancy.stack(spot).untouched()
+        && !loads.isLifted(bundle);
   }
 
   /** Brings a bundle to where it shall lie, if it can be lifted and its place is ready. */

@@ -13,6 +13,7 @@ import java.util.List;
  * @param rehandleMs person-milliseconds of moving pieces aside
  * @param setDownMs person-milliseconds of lifting bundles twice
  * @param liftAsideMs person-milliseconds of lifting away and back what lay there from the start
+ * @param untouched how many of the lowest lie there from the start and are not lifted
  */
 record StackCost(
     boolean legal,
@@ -20,13 +21,14 @@ record StackCost(
     long pickMs,
     long rehandleMs,
     long setDownMs,
-    long liftAsideMs) {
+    long liftAsideMs,
+    int untouched) {
   StackCost {
     order = List.copyOf(order);
   }
 
-  static final StackCost EMPTY = new StackCost(true, List.of(), 0, 0, 0, 0);
-  static final StackCost ILLEGAL = new StackCost(false, List.of(), 0, 0, 0, 0);
+  static final StackCost EMPTY = new StackCost(true, List.of(), 0, 0, 0, 0, 0);
+  static final StackCost ILLEGAL = new StackCost(false, List.of(), 0, 0, 0, 0, 0);
 
   long totalMs() {
     return pickMs + rehandleMs + setDownMs + liftAsideMs;
@@ -34,7 +36,7 @@ record StackCost(
 
   /** The same cost of an order that breaks a rule. */
   StackCost broken() {
-    return new StackCost(false, order, pickMs, rehandleMs, setDownMs, liftAsideMs);
+    return new StackCost(false, order, pickMs, rehandleMs, setDownMs, liftAsideMs, untouched);
   }
 
   /** Two piles that are on one spot one after the other. */
@@ -50,6 +52,7 @@ record StackCost(
         pickMs + later.pickMs,
         rehandleMs + later.rehandleMs,
         setDownMs + later.setDownMs,
-        liftAsideMs + later.liftAsideMs);
+        liftAsideMs + later.liftAsideMs,
+        untouched + later.untouched);
   }
 }

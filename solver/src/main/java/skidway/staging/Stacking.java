@@ -50,8 +50,8 @@ final class Stacking {
   /** For each bundle what is too heavy for it, or for its bearers, to lie beneath. */
   private final int[][] tooMuch;
 
-  /** The same where nothing ever lies beneath it. */
-  private final int[][] tooMuchAtTheBottom;
+  /** The same for bundles at the bottom that are not lifted and keep the bearers they have. */
+  private final int[][] tooMuchUntouched;
 
   Stacking(Board board, Pile pile, Waits waits, Heed heed) {
     this.board = board;
@@ -68,11 +68,12 @@ final class Stacking {
     this.firstPull = firstPulls();
     this.barred = new int[pile.size];
     this.tooMuch = new int[pile.size][];
-    this.tooMuchAtTheBottom = new int[pile.size][];
+    this.tooMuchUntouched = new int[pile.size][];
     for (int u = 0; u < pile.size; u++) {
       barred[u] = barredBy(u);
       tooMuch[u] = tooMuchFor(u, false);
-      tooMuchAtTheBottom[u] = tooMuchFor(u, true);
+      boolean undermost = isHome(u) && board.homeTier[pile.bundles[u]] == 1;
+      tooMuchUntouched[u] = undermost ? tooMuchFor(u, true) : tooMuch[u];
     }
   }
 
@@ -85,11 +86,11 @@ final class Stacking {
     return barredBy;
   }
 
-  private int[] tooMuchFor(int u, boolean undermost) {
+  private int[] tooMuchFor(int u, boolean untouched) {
     if (heed != Heed.ALL) {
       return new int[0];
     }
-    double mostKg = board.mostKg(pile.spot, pile.bundles[u], undermost);
+    double mostKg = board.mostKg(pile.spot, pile.bundles[u], untouched);
     return Arrays.stream(pile.there)
         .filter(there -> (there >> u & 1) == 1 && pile.massKg(board, there) > mostKg + 1e-9)
         .toArray();
@@ -170,20 +171,25 @@ final class Stacking {
 
   /** The cost of the pile in the order in which its bundles are listed, legal or not. */
   StackCost asListed() {
+    int untouched = untouchedAsListed();
+    boolean legal = true;
+    for (int u = untouched, below = (1 << untouched) - 1; u < pile.size; below |= 1 << u++) {
+      legal &= !isForbidden(below, u) && !mustNotBeLifted(u);
+    }
+    return priced(IntStream.range(0, pile.size).toArray(), untouched, legal);
+  }
+
+  private int untouchedAsListed() {
     int[] standing = standing();
     int same = 0;
-    while (same < standing.length && standing[same] == same) {
-      same++;
+    boolean borne = true;
+    for (int below = 0; same < standing.length && standing[same] == same; below |= 1 << same++) {
+      borne &= isBorne(below, same, true);
+      if (!borne && !mustStay()) {
+        return same;
+      }
     }
-    boolean legal = true;
-    for (int u = 0, below = 0; u < pile.size; below |= 1 << u++) {
-      boolean stays = u < same;
-      legal &=
-          stays
-              ? (same == pile.size && mustStay()) || isBorne(below, u)
-              : !isForbidden(below, u) && !mustNotBeLifted(u);
-    }
-    return priced(IntStream.range(0, pile.size).toArray(), same, legal);
+    return borne || same == pile.size ? same : 0;
   }
 
   /**
@@ -215,7 +221,8 @@ final class Stacking {
         pick,
         rehandle,
         setDown,
-        aside);
+        aside,
+        standing);
   }
 
   /**
@@ -227,7 +234,7 @@ final class Stacking {
     int below = 0;
     boolean sound = true;
     for (int u : standing()) {
-      sound &= isBorne(below, u);
+      sound &= isBorne(below, u, true);
       sum += workMs(below, u);
       below |= 1 << u;
       if (sound || (below == pile.all() && mustStay())) {
@@ -269,7 +276,7 @@ final class Stacking {
 
   /** Whether a rule keeps a bundle off those beneath it. */
   private boolean isForbidden(int below, int u) {
-    return mustNotCome(below, u) || !isBorne(below, u);
+    return mustNotCome(below, u) || !isBorne(below, u, false);
   }
 
   /** Whether something beneath comes later than it may, or bears nothing new. */
@@ -282,12 +289,16 @@ final class Stacking {
     return board.fixed[pile.bundles[j]];
   }
 
-  /** Whether those beneath and the ground bear a bundle, as far as is heeded. */
-  private boolean isBorne(int below, int u) {
+  /**
+   * Whether those beneath and the ground bear a bundle, as far as is heeded.
+   *
+   * @param untouched whether it lies there from the start and is not lifted
+   */
+  private boolean isBorne(int below, int u, boolean untouched) {
     if ((below & pile.with[u] & unsupportive[u]) != 0) {
       return false;
     }
-    return heed == Heed.SUPPORT || !(tooSlender(below, u) || overloads(below, u));
+    return heed == Heed.SUPPORT || !(tooSlender(below, u) || overloads(below, u, untouched));
   }
 
   /** Whether a bundle may wait until another lies beneath it, if it must. */
@@ -314,8 +325,8 @@ final class Stacking {
   }
 
   /** Whether at some time it is the lowest and the zone does not carry what is there then. */
-  private boolean overloads(int below, int u) {
-    for (int there : below == 0 ? tooMuchAtTheBottom[u] : tooMuch[u]) {
+  private boolean overloads(int below, int u, boolean untouched) {
+    for (int there : below == 0 && untouched ? tooMuchUntouched[u] : tooMuch[u]) {
       if ((there & below) == 0) {
         return true;
       }

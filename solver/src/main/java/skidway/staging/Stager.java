@@ -42,6 +42,10 @@ public final class Stager {
   private final StopButton stop;
   private final EnvironmentMode mode;
   private final List<int[]> shutTogether = new ArrayList<>();
+
+  /** Stagings met on the way when something lies there already: who lies on which spot. */
+  private final List<int[]> others = new ArrayList<>();
+
   private Waits waits = Waits.FREE;
   private StackEvaluator evaluator;
   private final Proving proving;
@@ -107,7 +111,7 @@ public final class Stager {
     placeWhatIsLeft(sound);
     waits = Waits.FREE;
     evaluator = new StackEvaluator(board, waits);
-    sound = proving.close(sound, ground(1), this::isSound);
+    sound = carriedOutBest(proving.close(sound, ground(1), this::isSound));
     Search search =
         new Search(limits.seed(), limits.calculations(), limits.until(), stop.pressed());
     List<Unloading.Lift> lifts = Unloading.of(sound).lifts();
@@ -145,9 +149,34 @@ public final class Stager {
     if (afresh.legal() && isSound(afresh)) {
       baselines.add(afreshBaseline(afresh));
     }
+    others.add(asBefore.snapshot());
+    others.add(afresh.snapshot());
     improve(asBefore, share);
     improve(afresh, share);
+    others.add(asBefore.snapshot());
+    others.add(afresh.snapshot());
     return afresh.isBetterThan(asBefore) ? afresh : asBefore;
+  }
+
+  /**
+   * Of a staging and the others met on the way the one that takes least when carried out: how often
+   * bundles are set aside is known only then.
+   */
+  private Occupancy carriedOutBest(Occupancy found) {
+    Occupancy best = found;
+    for (int[] snapshot : others) {
+      Occupancy other = ground(1).empty();
+      other.restore(snapshot);
+      boolean possible = other.legal() && !leavesOutWhatLies(other) && isSound(other);
+      best = possible && takesLess(other, best) ? other : best;
+    }
+    return best;
+  }
+
+  private static boolean takesLess(Occupancy one, Occupancy other) {
+    return one.unplaced() != other.unplaced()
+        ? one.unplaced() < other.unplaced()
+        : PlanWriter.effort(one).totalS() < PlanWriter.effort(other).totalS() - 1e-6;
   }
 
   /** Where everything would lie if nothing lay there yet but what must stay. */

@@ -37,8 +37,12 @@ class HoldPointTest {
 
   private static List<String> reach(List<WallReach> walls) {
     return walls.stream()
-        .map(w -> w.wall().id() + " " + w.course() + " of " + w.topCourse())
+        .map(w -> w.wall().id() + " " + w.course() + begun(w) + " of " + w.topCourse())
         .toList();
+  }
+
+  private static String begun(WallReach wall) {
+    return wall.begunCourse() > wall.course() ? " (" + wall.begunCourse() + ")" : "";
   }
 
   @Test
@@ -74,7 +78,7 @@ class HoldPointTest {
     assertThat(marks(hold.resequenced())).isEqualTo("ABabcDde");
     assertThat(marks(hold.waiting())).isEqualTo("EF");
     assertThat(reach(hold.wallsAsPlanned())).containsExactly("W1 1 of 3", "W2 2 of 3");
-    assertThat(reach(hold.wallsResequenced())).containsExactly("W1 1 of 3", "W2 3 of 3");
+    assertThat(reach(hold.wallsResequenced())).containsExactly("W1 1 (2) of 3", "W2 3 of 3");
   }
 
   /** Without b the corner stops: D lies on it, d on b, c does not. */

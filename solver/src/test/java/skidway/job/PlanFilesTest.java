@@ -113,6 +113,18 @@ final class PlanFilesTest {
   }
 
   @Test
+  void triesBeforeALongSearchWhetherItCanWrite() throws IOException {
+    PlanFiles.requireRoom(folder);
+    try (var files = Files.list(folder.resolve("plans"))) {
+      assertThat(files.map(f -> f.getFileName().toString())).containsOnly(".lock");
+    }
+    Path other = Files.writeString(Files.createDirectory(folder.resolve("b")).resolve("plans"), "");
+    assertThatThrownBy(() -> PlanFiles.requireRoom(folder.resolve("b")))
+        .isInstanceOf(NotWritten.class)
+        .hasMessageContaining(other + ": it cannot be written to");
+  }
+
+  @Test
   void saysWhyItCannotWrite() throws IOException {
     Files.writeString(folder.resolve("plans"), "a file in the way");
     assertThatThrownBy(() -> PlanFiles.write(folder, SamplePlans.exact(1)))

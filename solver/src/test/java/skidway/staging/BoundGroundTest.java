@@ -1,6 +1,7 @@
 package skidway.staging;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static skidway.testkit.BundleBuilder.aBundle;
 import static skidway.testkit.SiteBuilder.aSite;
 import static skidway.testkit.SiteBuilder.rack;
 import static skidway.testkit.SiteBuilder.spot;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import skidway.bound.LowerBound;
@@ -87,6 +89,22 @@ class BoundGroundTest {
     Start start =
         new Start(List.of(new Stack(spot, lying)), Map.of(), List.of(spot), fixed, Set.of());
     assertNothingIsCheaperThanProven(Boards.board(task.startingFrom(start), EXCLUDES, SPOTS));
+  }
+
+  /** The first bundle is used up before the second comes; the first load's other one stays. */
+  @Test
+  void aBundleIsThereFromItsLoadToItsLastPiece() {
+    Task task =
+        task(
+            aSite().spots(SPOTS).build(),
+            aBundle("early").load("L1", 1).piece("W1", 1, 1, 3).build(),
+            aBundle("lasting").load("L1", 2).piece("W1", 2, 1, 3).build(),
+            aBundle("late").load("L2", 1).piece("W1", 3, 1, 3).build());
+    Presence presence = Presence.of(task, arrival -> arrival.getDayOfYear() > 125 ? 1 : 0);
+    BoundGround ground = new BoundGround(Boards.board(task, presence, EXCLUDES, SPOTS), false);
+    assertThat(ground.there(0)).isEqualTo(0b01);
+    assertThat(ground.there(1)).isEqualTo(0b11);
+    assertThat(ground.there(2)).isEqualTo(0b10);
   }
 
   private static void assertNothingIsCheaperThanProven(Board board) {

@@ -58,7 +58,7 @@ final class FewestLifts {
     while (!open.isEmpty()) {
       State state = open.remove();
       int soFar = lifts.getOrDefault(state, 0);
-      if (state.rows().equals(planned)) {
+      if (state.rows().equals(planned) && state.waited().containsAll(onNewBearers())) {
         return OptionalInt.of(soFar);
       }
       for (State next : next(state)) {
@@ -68,6 +68,15 @@ final class FewestLifts {
       }
     }
     return OptionalInt.empty();
+  }
+
+  /** What comes to lie where it lay, but cannot stay there all the time. */
+  private List<Integer> onNewBearers() {
+    return IntStream.range(0, board.bundleCount())
+        .filter(b -> board.lies(b) && goal.spotOf(b) == board.home[b])
+        .filter(b -> planned.get(board.home[b]).indexOf(b) >= goal.stack(board.home[b]).untouched())
+        .boxed()
+        .toList();
   }
 
   private List<List<Integer>> start() {

@@ -9,12 +9,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import skidway.audit.Audit;
 import skidway.plan.Plan;
 import skidway.plan.Stack;
 import skidway.plan.Start;
 import skidway.plan.StepKind;
 import skidway.plan.Task;
+import skidway.site.Outline;
 import skidway.site.Spot;
+import skidway.site.Yard;
+import skidway.testkit.SiteBuilder;
 import skidway.timber.Bundle;
 
 /** Staging when something lies there already. */
@@ -63,6 +67,22 @@ class OnWhatLiesTest {
     Plan second = stage(begun);
     assertThat(second.steps()).noneMatch(s -> s.bundleId().equals("early"));
     assertThat(second.steps()).noneMatch(s -> s.bundleId().equals("late"));
+  }
+
+  /** 500 kg on two bearers at the very ends press with 45.9 kPa, see {@link RearrangingTest}. */
+  @Test
+  void whatMayLieOnTooFewBearersGetsBearersThatTheAuditAccepts() {
+    Bundle heavy = aBundle("heavy").weighing(500).piece("W1", 1, 1, 3).build();
+    Yard soft = new Yard("yard", Outline.box(5, 6, 30, 12), 45.9);
+    Task empty = task(aSite().yards(soft).build(), heavy);
+    Spot spot = SiteBuilder.spot("Y", "yard", 14, 9, 4, 0.9);
+    Stack there = new Stack(spot, List.of("heavy"));
+    Start start = new Start(List.of(there), Map.of(), List.of(spot), Set.of(), Set.of());
+    Task begun = empty.startingFrom(start);
+    Plan plan = stage(begun);
+    assertThat(plan.effort().moveS()).isPositive();
+    assertThat(Audit.of(begun, plan).findings()).isEmpty();
+    assertThat(plan.steps().get(plan.steps().size() - 1).bearers().count()).isGreaterThan(1);
   }
 
   private static Plan stage(Task task) {
