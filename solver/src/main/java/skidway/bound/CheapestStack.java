@@ -282,8 +282,7 @@ final class CheapestStack {
 
   /** Prices a set; whether sets that contain it may be legal. */
   private boolean priced(int k, long withoutStacking) {
-    System.arraycopy(set, 0, sorted, 0, k);
-    Arrays.sort(sorted, 0, k);
+    sort(k);
     if (!ground.mayGrow(sorted, k, spot)) {
       return false;
     }
@@ -306,6 +305,18 @@ final class CheapestStack {
       }
     }
     return true;
+  }
+
+  /** Puts the set into growing order. */
+  private void sort(int k) {
+    for (int i = 0; i < k; i++) {
+      int at = i;
+      while (at > 0 && sorted[at - 1] > set[i]) {
+        sorted[at] = sorted[at - 1];
+        at--;
+      }
+      sorted[at] = set[i];
+    }
   }
 
   private long moreToll(int k, double massKg, long tolled) {

@@ -1,180 +1,167 @@
 package skidway.bound;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
- * Looks at all plans that may be cheaper than a known one. At the prices of a bound every set of
- * bundles on a spot says by how much a plan that has it is above the bound at least, and these
- * excesses add up; so of all sets only those count that leave a plan below the known one, and of
- * their combinations only those that do so together.
+ * Looks at all plans that may be cheaper than a known one, part by part: a bundle lies on one of
+ * the spots up to some number, or on a later one. Each part has its own bound; the part with the
+ * lowest is split next, so that the lowest of all that are left holds for every plan.
  */
 final class Closing {
-  static final int MOST_BUNDLES = 62;
+  /** Steps upwards for the bound of a part. */
+  private static final int CLIMBS = 40;
 
-  /** With more sets than this nobody gets to the end of their combinations. */
-  private static final int MOST_COLUMNS = 60_000;
+  /** With so few sets left in a part its plans are looked at one by one. */
+  private static final int FEW = 400;
 
-  /** Cheaper plans that may turn out to break a rule before closing is given up. */
-  private static final int MOST_FINISHED = 500;
+  /** Sets looked at for that before it is split all the same. */
+  private static final long A_PART = 20_000;
+
+  /** Some of the sets, and what every plan of them costs at least. */
+  private static final class Part {
+    final int[] sets;
+    final long boundMs;
+    final Prices prices;
+
+    /** Parts are numbered as they are made. */
+    final int number;
+
+    Part(int[] sets, long boundMs, Prices prices, int number) {
+      this.sets = sets;
+      this.boundMs = boundMs;
+      this.prices = prices;
+      this.number = number;
+    }
+  }
 
   private final Ground ground;
+  private final int moments;
+  private final Pool pool;
+  private final PoolRelaxation relaxation;
   private final Judge judge;
-  private final long mostSteps;
-  private final long boundMs;
-  private final boolean[][] excludes;
-  private final List<List<Column>> ofBundle = new ArrayList<>();
-  private final int[] spotOf;
-  private long steps;
+  private final Clashes clashes;
+  private final PriorityQueue<Part> parts =
+      new PriorityQueue<>(
+          Comparator.comparingLong((Part part) -> part.boundMs)
+              .thenComparingInt(part -> part.number));
+
   private long bestMs;
   private long rejectedMs = Long.MAX_VALUE;
-  private int finished;
-  private int columns;
-  private boolean complete;
+  private long stuckMs = Long.MAX_VALUE;
+  private long steps;
+  private int parted;
+  private int looked;
 
   Closing(
       Ground ground,
-      Relaxation relaxation,
+      Cliques cliques,
+      int moments,
+      Pool pool,
       Prices prices,
       long costMs,
-      long mostSteps,
       Judge judge) {
     this.ground = ground;
+    this.moments = moments;
+    this.pool = pool;
     this.judge = judge;
-    this.mostSteps = mostSteps;
+    this.clashes = new Clashes(ground);
     this.bestMs = costMs;
-    this.boundMs = relaxation.valueMs(prices, new double[prices.ms.length]);
-    this.excludes = new boolean[ground.spots()][ground.spots()];
-    this.spotOf = new int[ground.bundles()];
-    IntStream.range(0, ground.bundles()).forEach(b -> ofBundle.add(new ArrayList<>()));
-    complete = gather(relaxation, prices);
-    steps += relaxation.steps();
-    if (complete) {
-      ofBundle.forEach(
-          list ->
-              list.sort(Comparator.comparingLong(Column::excessMs).thenComparingInt(Column::spot)));
-      for (int s = 0; s < ground.spots(); s++) {
-        for (int other : ground.excludes(s)) {
-          excludes[s][other] = true;
-        }
+    this.relaxation = new PoolRelaxation(ground, cliques, moments, pool, prices);
+    parts.add(new Part(IntStream.range(0, pool.columns.size()).toArray(), pool.boundMs, prices, 0));
+  }
+
+  /** Goes on until no part is left, or the steps are spent. */
+  void run(long mostSteps) {
+    while (pool.complete && !parts.isEmpty() && steps < mostSteps) {
+      Part part = parts.remove();
+      if (part.boundMs < bestMs) {
+        look(part);
       }
-      extend(new ArrayList<>(), 0, boundMs);
+      steps += 1;
     }
   }
 
   long steps() {
-    return steps;
+    return steps + relaxation.steps();
   }
 
-  /** What the cheapest plan costs, if all were looked at; else the bound as it was. */
+  /** What every plan costs at least, as far as that is known. */
   long provenMs() {
-    return complete ? Math.min(bestMs, rejectedMs) : boundMs;
+    long open = parts.isEmpty() ? Long.MAX_VALUE : parts.peek().boundMs;
+    long least = Math.min(Math.min(open, stuckMs), Math.min(bestMs, rejectedMs));
+    return pool.complete ? Math.max(pool.boundMs, least) : pool.boundMs;
   }
 
-  private boolean gather(Relaxation relaxation, Prices prices) {
-    boolean all = true;
-    for (int s = 0; s < ground.spots() && all; s++) {
-      int spot = s;
-      all =
-          relaxation.tellBelow(
-              s, prices, bestMs - boundMs, (set, excessMs) -> take(spot, set, excessMs));
-      all &= columns <= MOST_COLUMNS && relaxation.steps() <= mostSteps;
+  private void look(Part part) {
+    relaxation.restrict(part.sets);
+    DualAscent ascent = new DualAscent(relaxation, part.prices);
+    long before = relaxation.steps();
+    ascent.run(bestMs, before + (long) CLIMBS * part.sets.length, () -> false);
+    steps += relaxation.steps() - before;
+    long boundMs = Math.max(part.boundMs, ascent.bestMs());
+    if (boundMs >= bestMs) {
+      return;
     }
+    int[] weights = relaxation.taken();
+    int[] kept = relaxation.below(bestMs, ascent.best());
+    if (kept.length <= FEW && finished(kept)) {
+      return;
+    }
+    if (Integer.bitCount(++looked) == 1) {
+      plunge(kept, ascent.best());
+      kept = relaxation.below(bestMs, ascent.best());
+    }
+    split(
+        new Part(kept, boundMs, ascent.best(), 0),
+        Split.of(ground, pool, part.sets, weights, kept));
+  }
+
+  private void split(Part part, Optional<Split> split) {
+    if (split.isEmpty()) {
+      stuckMs = Math.min(stuckMs, part.boundMs);
+      return;
+    }
+    add(part, c -> split.get().mayBeFirst(c));
+    add(part, c -> split.get().mayBeSecond(c));
+  }
+
+  private void add(Part whole, Predicate<Column> inPart) {
+    int[] sets = IntStream.of(whole.sets).filter(c -> inPart.test(pool.columns.get(c))).toArray();
+    parts.add(new Part(sets, whole.boundMs, whole.prices, ++parted));
+  }
+
+  /** Now and then: a cheaper plan makes all parts smaller. */
+  private void plunge(int[] sets, Prices prices) {
+    long before = relaxation.steps();
+    finished(new Plunge(pool, relaxation, clashes).run(sets, prices, bestMs, FEW));
+    steps += relaxation.steps() - before;
+    relaxation.restrict(sets);
+  }
+
+  private boolean finished(int[] sets) {
+    List<List<Column>> ofBundle = new ArrayList<>();
+    IntStream.range(0, ground.bundles()).forEach(b -> ofBundle.add(new ArrayList<>()));
+    IntStream.of(sets)
+        .mapToObj(pool.columns::get)
+        .sorted(Comparator.comparingLong(c -> c.excessMs))
+        .forEach(
+            column -> {
+              for (int b : column.set) {
+                ofBundle.get(b).add(column);
+              }
+            });
+    Completion completion =
+        new Completion(new Assembly(ground, moments), ofBundle, pool.boundMs, judge);
+    boolean all = completion.run(bestMs, A_PART);
+    steps += completion.steps();
+    bestMs = completion.bestMs();
+    rejectedMs = Math.min(rejectedMs, completion.rejectedMs());
     return all;
-  }
-
-  private void take(int spot, int[] set, long excessMs) {
-    if (columns++ > MOST_COLUMNS) {
-      return;
-    }
-    long bundles = 0;
-    long moments = 0;
-    long costMs = ground.stackMs(set, set.length, spot);
-    for (int b : set) {
-      bundles |= 1L << b;
-      moments |= ground.there(b);
-      costMs += ground.placeMs(b, spot);
-    }
-    Column column = new Column(spot, bundles, moments, costMs, excessMs);
-    for (int b : set) {
-      ofBundle.get(b).add(column);
-    }
-  }
-
-  /**
-   * Places the bundle that has the fewest sets left in each of them in turn.
-   *
-   * @param atLeastMs what every plan with the chosen sets costs at least
-   */
-  private void extend(List<Column> chosen, long placed, long atLeastMs) {
-    if (placed == (1L << spotOf.length) - 1) {
-      finish(chosen);
-      return;
-    }
-    int bundle = -1;
-    List<Column> fewest = List.of();
-    for (int b = 0; b < spotOf.length; b++) {
-      if ((placed >> b & 1) == 0) {
-        int most = bundle < 0 ? Integer.MAX_VALUE : fewest.size();
-        List<Column> open = open(b, chosen, placed, atLeastMs, most);
-        if (bundle < 0 || open.size() < fewest.size()) {
-          bundle = b;
-          fewest = open;
-        }
-      }
-    }
-    for (Column column : fewest) {
-      if (!complete || atLeastMs + column.excessMs() >= bestMs) {
-        return;
-      }
-      chosen.add(column);
-      extend(chosen, placed | column.bundles(), atLeastMs + column.excessMs());
-      chosen.remove(chosen.size() - 1);
-    }
-  }
-
-  /** The sets that a bundle may still be in; no more of them than told. */
-  private List<Column> open(int b, List<Column> chosen, long placed, long atLeastMs, int most) {
-    List<Column> open = new ArrayList<>();
-    for (Column column : ofBundle.get(b)) {
-      if (atLeastMs + column.excessMs() >= bestMs || open.size() >= most) {
-        break;
-      }
-      steps++;
-      if ((column.bundles() & placed) == 0 && chosen.stream().noneMatch(c -> clash(c, column))) {
-        open.add(column);
-      }
-    }
-    complete &= steps <= mostSteps;
-    return open;
-  }
-
-  private boolean clash(Column a, Column b) {
-    return a.spot() == b.spot()
-        || (excludes[a.spot()][b.spot()] && (a.moments() & b.moments()) != 0);
-  }
-
-  private void finish(List<Column> chosen) {
-    long costMs = chosen.stream().mapToLong(Column::costMs).sum();
-    if (costMs >= bestMs) {
-      return;
-    }
-    Arrays.setAll(
-        spotOf,
-        b ->
-            chosen.stream()
-                .filter(c -> (c.bundles() >> b & 1) == 1)
-                .findFirst()
-                .orElseThrow()
-                .spot());
-    complete &= ++finished <= MOST_FINISHED;
-    switch (judge.verdict(spotOf.clone())) {
-      case SOUND -> bestMs = costMs;
-      case LEGAL -> rejectedMs = Math.min(rejectedMs, costMs);
-      case ILLEGAL -> {}
-    }
   }
 }

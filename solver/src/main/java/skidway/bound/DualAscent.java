@@ -10,12 +10,12 @@ import java.util.function.BooleanSupplier;
  */
 final class DualAscent {
   private static final double FRESH_SHARE = 0.05;
-  private static final int PATIENCE = 10;
+  private static final int PATIENCE = 5;
   private static final double FIRST_STRIDE = 0.1;
   private static final double LONGEST_STRIDE = 2;
   private static final double SHORTEST_STRIDE = 1e-3;
 
-  private final Relaxation relaxation;
+  private final Lagrangian relaxation;
   private final Prices best;
   private final Prices trial;
 
@@ -27,7 +27,7 @@ final class DualAscent {
   private double stride = FIRST_STRIDE;
   private int failures;
 
-  DualAscent(Relaxation relaxation, Prices start) {
+  DualAscent(Lagrangian relaxation, Prices start) {
     this.relaxation = relaxation;
     this.best = start.copy();
     this.trial = start.copy();

@@ -57,12 +57,34 @@ public final class LowerBound {
    * @param judge told of cheaper plans
    */
   public void close(long costMs, long mostSteps, Judge judge) {
-    if (mayLeave > 0 || ground.bundles() > Closing.MOST_BUNDLES) {
+    if (mayLeave > 0) {
       return;
     }
-    Closing closing = new Closing(ground, relaxation(), prices, costMs, mostSteps, judge);
+    Closing closing = new Closing(ground, cliques, moments, pool(costMs), prices, costMs, judge);
+    closing.run(mostSteps);
     provenMs = Math.max(provenMs, closing.provenMs());
     steps += closing.steps();
+  }
+
+  /**
+   * Makes a plan that leaves out no bundle cheaper with what is known from the bound.
+   *
+   * @param spotOf the spot of each bundle
+   * @param costMs of that plan
+   * @param judge told of cheaper plans, each cheaper than the ones before
+   * @return what the plan costs then
+   */
+  public long mend(int[] spotOf, long costMs, long mostSteps, Judge judge) {
+    return mayLeave > 0
+        ? costMs
+        : new Mending(ground, moments, pool(costMs), spotOf, costMs, judge).run(mostSteps);
+  }
+
+  private Pool pool(long costMs) {
+    Relaxation relaxation = relaxation();
+    Pool pool = Pool.of(ground, relaxation, prices, costMs);
+    steps += relaxation.steps();
+    return pool;
   }
 
   /**

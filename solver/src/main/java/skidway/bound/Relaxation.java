@@ -7,7 +7,7 @@ import java.util.Arrays;
  * other pay rent and heavy stacks pay toll: every spot takes the set it gains most by. Its value is
  * below the cost of every plan, whatever the prices.
  */
-final class Relaxation {
+final class Relaxation implements Lagrangian {
   private final Cliques cliques;
   private final CheapestStack cheapest;
   private final Ground ground;
@@ -42,30 +42,28 @@ final class Relaxation {
     return prices;
   }
 
-  long steps() {
+  @Override
+  public long steps() {
     return cheapest.steps();
   }
 
   /**
-   * Tells every set on a spot that a plan below some cost may have, and by how much it is above
-   * what the spot gains most by at these prices.
+   * Tells every set on a spot that a plan below some cost may have, and its value at these prices.
    *
    * @param belowMs the cost, less the value of the relaxation that was asked last
    * @return whether that was all
    */
   boolean tellBelow(int spot, Prices prices, long belowMs, CheapestStack.Sink sink) {
-    long gain = gainMs[spot];
-    return cheapest.tellBelow(
-        spot, prices, gain + belowMs, (set, valueMs) -> sink.set(set, valueMs - gain));
+    return cheapest.tellBelow(spot, prices, gainMs[spot] + belowMs, sink);
   }
 
-  /**
-   * The lower bound at some prices, person-milliseconds.
-   *
-   * @param off filled with how often each bundle was not taken as it should be (1 never, -1 twice),
-   *     and by how much each group and sum was used beyond 1
-   */
-  long valueMs(Prices prices, double[] off) {
+  /** What a spot gains at the prices that were asked last: never positive. */
+  long gainMs(int spot) {
+    return gainMs[spot];
+  }
+
+  @Override
+  public long valueMs(Prices prices, double[] off) {
     Arrays.fill(off, 0, ground.bundles(), 1);
     Arrays.fill(off, ground.bundles(), off.length, -1);
     for (int b : prices.leftOut(mayLeave)) {

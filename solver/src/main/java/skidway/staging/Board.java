@@ -49,6 +49,9 @@ final class Board {
   /** Mass of each bundle, kg. */
   final double[] massKg;
 
+  /** What each bundle adds to the height of a stack, its bearers included, m. */
+  final double[] tierM;
+
   /** Person-milliseconds of carry and machine (and racking) of a bundle on a spot, or REFUSED. */
   final long[][] placeMs;
 
@@ -193,6 +196,7 @@ final class Board {
     pulls = new int[n][];
     carriers = new int[n][];
     massKg = new double[n];
+    tierM = bundles.stream().mapToDouble(bundle -> bundle.heightM() + bearerM).toArray();
     onEndM2 = new double[n];
     rackMs = new long[n];
     picks = new Picks[n];

@@ -71,9 +71,7 @@ final class BoundGround implements Ground {
 
   @Override
   public double takes(int bundle, int spot) {
-    return board.rack[spot]
-        ? board.onEndM2[bundle]
-        : board.bundles.get(bundle).heightM() + board.bearerM;
+    return board.rack[spot] ? board.onEndM2[bundle] : board.tierM[bundle];
   }
 
   @Override

@@ -36,7 +36,7 @@ final class Pile {
     this.there = there(board);
     this.heightM = new double[1 << size];
     for (int u = 0; u < size; u++) {
-      heightM[1 << u] = board.bundles.get(bundles[u]).heightM() + board.bearerM;
+      heightM[1 << u] = board.tierM[bundles[u]];
     }
     for (int some = 1; some < heightM.length; some++) {
       heightM[some] = heightM[some & some - 1] + heightM[Integer.lowestOneBit(some)];

@@ -9,7 +9,7 @@ package skidway.staging;
  *     enough; 0 if only the best is
  */
 public record SearchLimits(long seed, long calculations, double until) {
-  public static final SearchLimits DEFAULT = new SearchLimits(1, 1_000_000);
+  public static final SearchLimits DEFAULT = new SearchLimits(1, 400_000);
 
   /** Limits of a search that spends all its calculations. */
   public SearchLimits(long seed, long calculations) {

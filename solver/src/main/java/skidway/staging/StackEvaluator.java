@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 
@@ -30,6 +31,17 @@ final class StackEvaluator {
    * @param home the spot where some of the bundles lay from the start, if it is this one
    */
   private record Key(long first, long second, long third, int footing, int home) {
+    /** Said outright: asked millions of times, some of them before the machine is warm. */
+    @Override
+    public boolean equals(@Nullable Object o) {
+      return o instanceof Key key
+          && first == key.first
+          && second == key.second
+          && third == key.third
+          && footing == key.footing
+          && home == key.home;
+    }
+
     /** Bundle numbers are small and alike, so that they must be stirred well. */
     @Override
     public int hashCode() {
@@ -176,7 +188,7 @@ final class StackEvaluator {
       for (int i = 0; i < k; i++) {
         if (board.isThere(set[i], moment)) {
           tiers++;
-          heightM += board.bundles.get(set[i]).heightM() + board.bearerM;
+          heightM += board.tierM[set[i]];
           massKg += board.massKg[set[i]];
         }
       }

@@ -8,10 +8,14 @@ import skidway.bound.Judge;
  * Judges plans that a proof comes upon, and keeps the last sound one: each is cheaper than before.
  */
 final class Tribunal implements Judge {
+  /** To walk through a plan takes long; after so many no other is taken for sound. */
+  private static final int MOST_QUESTIONS = 400;
+
   private final Occupancy trial;
   private final StagingSolution.Ground ground;
   private final Predicate<Occupancy> sound;
   private Occupancy best;
+  private int questions;
 
   /**
    * @param found the plan to begin with
@@ -40,7 +44,7 @@ final class Tribunal implements Judge {
     }
     Occupancy plan = ground.empty();
     plan.restore(spotOf);
-    if (!plan.legal() || !sound.test(plan)) {
+    if (!plan.legal() || questions++ >= MOST_QUESTIONS || !sound.test(plan)) {
       return Verdict.LEGAL;
     }
     best = plan;
