@@ -13,6 +13,8 @@ final class Endless {
   private Endless() {}
 
   /**
+   * Goes on until it is killed or the test is gone.
+   *
    * @param args the job's folder, {@code record} or {@code restage}, and the next event's number
    */
   public static void main(String[] args) {

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -132,13 +133,14 @@ class PressTest {
   /** Real files of these kinds begin so; more of them is not looked at. */
   @Test
   void fontsOfOtherKindsAreRefusedByTheirName() throws Exception {
-    for (String kind : List.of("OTTO CFF", "wOFF web", "wOF2 web", "ttcf forbids")) {
-      String[] words = kind.split(" ");
-      Path file = Files.writeString(dir.resolve("font"), words[0] + "\0\0\0\0\0\0\0\0");
+    Map<String, String> kinds =
+        Map.of("OTTO", "CFF", "wOFF", "web", "wOF2", "web", "ttcf", "forbids");
+    for (Map.Entry<String, String> kind : kinds.entrySet()) {
+      Path file = Files.writeString(dir.resolve("font"), kind.getKey() + "\0\0\0\0\0\0\0\0");
       assertThatThrownBy(() -> Press.with(Optional.of(file)))
-          .as(kind)
+          .as(kind.getKey())
           .isInstanceOf(BadFont.class)
-          .hasMessageContaining(words[1])
+          .hasMessageContaining(kind.getValue())
           .hasMessageContaining("Way out: name a TrueType font");
     }
   }

@@ -72,7 +72,7 @@ final class Closing {
     this.judge = judge;
     this.clashes = new Clashes(ground);
     this.bestMs = costMs;
-    this.relaxation = new PoolRelaxation(ground, cliques, moments, pool, prices);
+    this.relaxation = new PoolRelaxation(ground, cliques, pool, prices);
     parts.add(new Part(IntStream.range(0, pool.columns.size()).toArray(), pool.boundMs, prices, 0));
   }
 

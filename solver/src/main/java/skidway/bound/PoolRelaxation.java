@@ -11,7 +11,6 @@ import java.util.List;
 final class PoolRelaxation implements Lagrangian {
   private final Ground ground;
   private final Cliques cliques;
-  private final int moments;
   private final List<Column> columns;
 
   /** What each set costs with the toll of the sums, but without worth and rent. */
@@ -26,10 +25,9 @@ final class PoolRelaxation implements Lagrangian {
   private int[] taken = {};
   private long steps;
 
-  PoolRelaxation(Ground ground, Cliques cliques, int moments, Pool pool, Prices prices) {
+  PoolRelaxation(Ground ground, Cliques cliques, Pool pool, Prices prices) {
     this.ground = ground;
     this.cliques = cliques;
-    this.moments = moments;
     this.columns = pool.columns;
     this.tolledMs = new long[columns.size()];
     for (int c = 0; c < tolledMs.length; c++) {
