@@ -21,7 +21,7 @@ final class Proving {
    * Sets of bundles looked at while the search runs, for each of its score calculations: enough for
    * some eighty bundles, for fewer it ends earlier.
    */
-  private static final int BESIDE = 40;
+  private static final int BESIDE = 100;
 
   /** The same when the search is done and the plan's cost is known. */
   private static final int AFTER = 4;
