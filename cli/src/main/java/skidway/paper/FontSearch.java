@@ -34,7 +34,7 @@ final class FontSearch {
   private static void check(Path file) {
     String way = " Way out: name a TrueType font (.ttf or .ttc) whose licence lets it be embedded.";
     try {
-      if (FontFile.fonts(file).isEmpty()) {
+      if (FontFile.fonts(file).stream().noneMatch(FontTrial::prints)) {
         throw new BadFont("--font " + file + " " + FontFile.whyNot(file) + "." + way);
       }
     } catch (IOException e) {
@@ -43,7 +43,8 @@ final class FontSearch {
   }
 
   /**
-   * Puts fonts on the shelf until every letter is there or no more are found.
+   * Puts fonts on the shelf until every letter is there or no more are found. One that is damaged
+   * where it draws a letter is passed over.
    *
    * @return what is still missing and where it stands
    */
@@ -57,7 +58,9 @@ final class FontSearch {
         break;
       }
       for (FontSource font : fonts(file)) {
-        if (missing.removeAll(lettersOf(font, missing))) {
+        List<Integer> found = lettersOf(font, missing);
+        if (!found.isEmpty() && FontTrial.prints(font, found)) {
+          missing.removeAll(found);
           shelf.add(font);
         }
       }

@@ -7,8 +7,9 @@ import java.util.Deque;
 import java.util.Locale;
 
 /**
- * Where a line may end: between words, and within words that are longer than any of our own,
- * because an id may be wider than its column.
+ * Where a line may end: between words, but not within numbers such as 4-7, whose halves would be
+ * read as two; and within words that are longer than any of our own, because an id may be wider
+ * than its column.
  */
 final class LineBreaks implements FSTextBreaker {
   private static final int LONGEST = 18;
@@ -23,6 +24,9 @@ final class LineBreaks implements FSTextBreaker {
     words.setText(text);
     int from = words.first();
     for (int to = words.next(); to != BreakIterator.DONE; to = words.next()) {
+      if (withinNumbers(text, to)) {
+        continue;
+      }
       if (to - from > LONGEST) {
         for (int within = from + PART; within < to - 1; within += PART) {
           boolean pair = Character.isLowSurrogate(text.charAt(within));
@@ -32,6 +36,14 @@ final class LineBreaks implements FSTextBreaker {
       breaks.add(to);
       from = to;
     }
+  }
+
+  private static boolean withinNumbers(String text, int at) {
+    return at >= 2
+        && at < text.length()
+        && text.charAt(at - 1) == '-'
+        && Character.isDigit(text.charAt(at - 2))
+        && Character.isDigit(text.charAt(at));
   }
 
   @Override

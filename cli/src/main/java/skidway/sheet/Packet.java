@@ -104,7 +104,7 @@ public final class Packet {
     page.close().line();
     page.leaf("footer", head.words() + ". Full fingerprint of this plan: " + fingerprint);
     page.close().close();
-    String signs = StackSigns.sizes(stacks);
+    String signs = SignSizes.rules(stacks);
     return new StyledPage(
         "<!DOCTYPE html>\n" + page.done() + "\n",
         PageStyle.packet(paper, signs),

@@ -1,10 +1,7 @@
 package skidway.sheet;
 
-import static java.util.stream.Collectors.toCollection;
-
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
@@ -12,15 +9,11 @@ import skidway.plan.Task;
 import skidway.timber.Piece;
 
 /**
- * Writes a sign for each stack, on a printed page of its own, to be put up at the stack and read
+ * Writes a sign for each stack, on printed pages of its own, to be put up at the stack and read
  * from several metres: its code, what lies in it from the top, and what to take first.
  */
 final class StackSigns {
   private static final int FIRST_PIECES = 3;
-  private static final double CODE_WIDTH_MM = 172;
-
-  /** With more, all is as small as with this many. */
-  private static final int MOST_TIERS = 24;
 
   private final Markup page;
   private final Task task;
@@ -42,14 +35,15 @@ final class StackSigns {
     page.open("section", "id", "signs").leaf("h2", "Stack signs").line();
     StackSigns signs = new StackSigns(page, task, plan);
     StackView.of(task, plan).stream()
-        .filter(stack -> !stack.tiers().isEmpty())
-        .forEach(stack -> signs.sign(stack, margins, head));
+        .flatMap(stack -> SignSheet.of(stack).stream())
+        .forEach(sheet -> signs.sign(sheet, margins, head));
     page.close().line();
   }
 
-  private void sign(StackView stack, List<Margin> margins, RunningHead head) {
-    page.open("article", "class", "stack-sign tiers-" + tiers(stack));
-    String size = "font-size:" + Numbers.of(codeMm(stack)) + "mm";
+  private void sign(SignSheet sheet, List<Margin> margins, RunningHead head) {
+    StackView stack = sheet.stack();
+    page.open("article", "class", "stack-sign tiers-" + sheet.tiers().size());
+    String size = "font-size:" + Numbers.of(SignSizes.codeMm(sheet)) + "mm";
     page.leaf("h3", stack.spot().id(), "style", size);
     page.open("div", "class", "totals");
     total(stack.rack() ? "whole rack, at most" : "whole stack, at most", mass(stack.massKg()));
@@ -59,10 +53,12 @@ final class StackSigns {
     String much = load.tooMuch() ? "! too much: " : "";
     total("load below / allowed", much + load.planned() + " / " + load.allowed());
     page.close();
+    if (sheet.sheets() > 1) {
+      page.leaf("p", sheet.words(), "class", "order");
+    }
     page.open("ol", "class", stack.rack() ? "on-end" : "piled");
-    List<Tier> tiers = stack.rack() ? stack.tiers() : stack.fromTheTop();
-    for (int i = 0; i < tiers.size(); i++) {
-      tier(tiers.get(i), stack.rack() ? "on end" : "tier " + (tiers.size() - i));
+    for (int i = 0; i < sheet.tiers().size(); i++) {
+      tier(sheet.tiers().get(i), sheet.level(i));
     }
     page.close();
     page.open("p", "class", "under").leaf("b", "Bearers under it: ").text(bearers(stack)).close();
@@ -121,36 +117,5 @@ final class StackSigns {
 
   private String mass(double kg) {
     return task.figures().mass(kg);
-  }
-
-  /** The more tiers, the smaller all must be to fit one page. */
-  private static double codeMm(StackView stack) {
-    double highestMm = Math.max(26, Math.min(92, 180.0 / tiers(stack)));
-    double widthOfOneMm = Lettering.widthMm(stack.spot().id(), 1, true);
-    return Math.max(9, Math.min(highestMm, CODE_WIDTH_MM / widthOfOneMm));
-  }
-
-  private static int tiers(StackView stack) {
-    return Math.max(1, Math.min(MOST_TIERS, stack.tiers().size()));
-  }
-
-  /** Style rules for stacks of as many tiers as these have; style sheets cannot reckon so far. */
-  static String sizes(List<StackView> stacks) {
-    StringBuilder rules = new StringBuilder();
-    for (int tiers : stacks.stream().map(StackSigns::tiers).collect(toCollection(TreeSet::new))) {
-      String of = ".tiers-" + tiers + " ";
-      rule(rules, of + ".level", Math.max(13, Math.min(20, 70.0 / tiers)));
-      rule(rules, of + ".id", Math.max(11, Math.min(42, 110.0 / tiers)));
-      rule(rules, of + ".mass", Math.max(11, Math.min(32, 100.0 / tiers)));
-      rule(rules, of + "li p", Math.max(10, Math.min(20, 52.0 / tiers)));
-      rule(rules, of + ".order", Math.max(12, Math.min(17, 70.0 / tiers)));
-      String gap = Numbers.of(Math.min(2.5, 8.0 / tiers));
-      rules.append(of).append("li { margin-bottom: ").append(gap).append("mm; }\n");
-    }
-    return rules.toString();
-  }
-
-  private static void rule(StringBuilder rules, String of, double points) {
-    rules.append(of).append(" { font-size: ").append(Numbers.of(points)).append("pt; }\n");
   }
 }

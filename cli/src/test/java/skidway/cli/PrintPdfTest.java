@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import skidway.paper.OddFont;
 import skidway.paper.SeenPdf;
 
 class PrintPdfTest {
@@ -89,8 +90,10 @@ class PrintPdfTest {
   }
 
   @Test
-  void wrongOptionsWriteNothing() {
-    for (String option : List.of("--copies=0", "--copies=21", "--font=none.ttf", "--paper=a5")) {
+  void wrongOptionsWriteNothing() throws IOException {
+    String font = "--font=" + OddFont.withoutOs2(dir.resolve("damaged.ttf"));
+    for (String option :
+        List.of("--copies=0", "--copies=21", "--font=none.ttf", font, "--paper=a5")) {
       Shell shell = Shell.run("print", job.toString(), option);
       assertThat(shell.code()).as(option).isEqualTo(ExitCode.BAD_INPUT);
       assertThat(shell.err())

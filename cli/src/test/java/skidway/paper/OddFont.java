@@ -7,10 +7,39 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
-/** Makes a font that has a letter which our own lack, by giving one of our letters its number. */
-final class OddFont {
+/** Makes fonts that have a letter which our own lack, by giving one of our letters its number. */
+public final class OddFont {
   private OddFont() {}
+
+  /** A font that has lost its OS/2 table, without which none goes into a PDF. */
+  public static Path withoutOs2(Path file) throws IOException {
+    byte[] font = Files.readAllBytes(with(0x6728, file));
+    return Files.write(file, without(tables(font).indexOf("OS/2"), font));
+  }
+
+  /** The font with the table at this place in its directory under a name that nobody looks for. */
+  static byte[] without(int table, byte[] font) {
+    byte[] without = font.clone();
+    without[entry(table)] = '?';
+    return without;
+  }
+
+  /** Names of a font's tables, in the order of its directory. */
+  static List<String> tables(byte[] font) {
+    List<String> tables = new ArrayList<>();
+    for (int i = 0; i < ByteBuffer.wrap(font).getShort(4); i++) {
+      tables.add(new String(font, entry(i), 4, StandardCharsets.US_ASCII));
+    }
+    return tables;
+  }
+
+  /** Where a table's entry begins in the directory (OpenType specification, table directory). */
+  private static int entry(int table) {
+    return 12 + 16 * table;
+  }
 
   /** Liberation Sans with its whole character map put in place of one with this letter alone. */
   static Path with(int letter, Path file) {
@@ -18,13 +47,7 @@ final class OddFont {
         OddFont.class.getResourceAsStream("/liberation/LiberationSans-Regular.ttf")) {
       byte[] font = in.readAllBytes();
       ByteBuffer bytes = ByteBuffer.wrap(font);
-      for (int i = 0; i < bytes.getShort(4); i++) {
-        int entry = 12 + 16 * i;
-        String tag = new String(font, entry, 4, StandardCharsets.US_ASCII);
-        if (tag.equals("cmap")) {
-          writeMap(bytes, bytes.getInt(entry + 8), letter);
-        }
-      }
+      writeMap(bytes, bytes.getInt(entry(tables(font).indexOf("cmap")) + 8), letter);
       return Files.write(file, font);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import skidway.audit.AuditReport;
 import skidway.paper.Foot;
@@ -18,14 +20,24 @@ import skidway.plan.Task;
 class PressedPagesTest {
   private static final Foot FOOT = new Foot("a plan", "a caution", 9);
 
+  /** The parts whose lines break in most ways. */
   @Test
+  void noLetterOfAListIsCutOffOrPrintedOver() {
+    noneIsCutOffOrPrintedOver(EnumSet.of(Part.SET_OUT, Part.SETTLE, Part.STACKS));
+  }
+
+  @Test
+  @Tag("long")
   void noLetterOfThePacketIsCutOffOrPrintedOver() {
+    // Maps have their own tests, and pages that lie.
+    noneIsCutOffOrPrintedOver(EnumSet.complementOf(EnumSet.of(Part.MAP)));
+  }
+
+  private static void noneIsCutOffOrPrintedOver(Set<Part> parts) {
     Task task = SampleHouse.task();
     Plan plan = SampleHouse.plan();
-    // Maps have their own tests, and pages that lie.
-    EnumSet<Part> lists = EnumSet.complementOf(EnumSet.of(Part.MAP));
     StyledPage page =
-        Packet.page(task, plan, "f", longWinded(), lists, PaperSize.LETTER, List.of());
+        Packet.page(task, plan, "f", longWinded(), parts, PaperSize.LETTER, List.of());
     Ink ink = pressed(page);
     assertThat(ink.beyond(9, PaperSize.LETTER.widthMm())).isEmpty();
     assertThat(ink.over()).isEmpty();
@@ -47,6 +59,7 @@ class PressedPagesTest {
   }
 
   @Test
+  @Tag("long")
   void noLetterOfATagIsCutOffOrPrintedOver() {
     for (int perPage : List.of(2, 8)) {
       TagSheet format = new TagSheet(PaperSize.LETTER, perPage);

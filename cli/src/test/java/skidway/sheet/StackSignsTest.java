@@ -14,6 +14,7 @@ import skidway.plan.Task;
 import skidway.testkit.PlanBuilder;
 import skidway.testkit.SiteBuilder;
 import skidway.testkit.Tasks;
+import skidway.timber.Bundle;
 import skidway.timber.Piece;
 
 class StackSignsTest {
@@ -70,7 +71,7 @@ class StackSignsTest {
     List<String> signs = signs(TASK, PLAN);
     assertThat(signs).hasSize(2);
     assertThat(signs.get(1)).contains("on endshort", "on endtall", "on the rack's rails");
-    assertThat(signs.get(1)).doesNotContain("tier ");
+    assertThat(signs.get(1)).doesNotContain("tier ").doesNotContain("Sheet ");
   }
 
   @Test
@@ -78,6 +79,21 @@ class StackSignsTest {
     List<String> signs = signs(SampleHouse.task(), SampleHouse.plan());
     assertThat(signs).hasSameSizeAs(SampleHouse.plan().stacks());
     assertThat(signs(UglySite.task(3), UglySite.plan(3))).hasSize(3);
+  }
+
+  @Test
+  void aStackOfManyTiersHasSeveralSheetsWithItsCodeOnEach() throws Exception {
+    Task task = UglySite.task("hall", 17);
+    List<String> ids = task.delivery().bundles().stream().map(Bundle::id).toList();
+    Plan plan =
+        PlanBuilder.aPlan()
+            .stack(spot("Y1", "yard", 10, 9, 4, 0.6), ids.toArray(String[]::new))
+            .build(task);
+    List<String> sheets = signs(task, plan);
+    assertThat(sheets).hasSize(3).allMatch(sheet -> sheet.startsWith("Y1"));
+    assertThat(sheets.get(0)).contains("Sheet 1 of 3, tiers 17 to 13", "tier 17" + ids.get(16));
+    assertThat(sheets.get(2)).contains("Sheet 3 of 3, tiers 6 to 1", "tier 1" + ids.get(0));
+    assertThat(sheets).allMatch(sheet -> sheet.contains("Take nothing from below"));
   }
 
   @Test
