@@ -18,7 +18,7 @@ final class Closing {
   private static final int CLIMBS = 40;
 
   /** With so few sets left in a part its plans are looked at one by one. */
-  private static final int FEW = 400;
+  static final int FEW = 400;
 
   /** Sets looked at for that before it is split all the same. */
   private static final long A_PART = 20_000;
@@ -46,6 +46,7 @@ final class Closing {
   private final PoolRelaxation relaxation;
   private final Judge judge;
   private final Clashes clashes;
+  private final int few;
   private final PriorityQueue<Part> parts =
       new PriorityQueue<>(
           Comparator.comparingLong((Part part) -> part.boundMs)
@@ -53,17 +54,25 @@ final class Closing {
 
   private long bestMs;
   private long rejectedMs = Long.MAX_VALUE;
+
+  /** The least bound of parts that can neither be split nor looked at to the end. */
   private long stuckMs = Long.MAX_VALUE;
+
   private long steps;
   private int parted;
   private int looked;
 
+  /**
+   * @param few sets of a part that are few enough to look at their plans one by one
+   * @param costMs of the known plan
+   */
   Closing(
       Ground ground,
       Cliques cliques,
       int moments,
       Pool pool,
       Prices prices,
+      int few,
       long costMs,
       Judge judge) {
     this.ground = ground;
@@ -71,6 +80,7 @@ final class Closing {
     this.pool = pool;
     this.judge = judge;
     this.clashes = new Clashes(ground);
+    this.few = few;
     this.bestMs = costMs;
     this.relaxation = new PoolRelaxation(ground, cliques, pool, prices);
     parts.add(new Part(IntStream.range(0, pool.columns.size()).toArray(), pool.boundMs, prices, 0));
@@ -88,7 +98,7 @@ final class Closing {
   }
 
   long steps() {
-    return steps + relaxation.steps();
+    return steps;
   }
 
   /** What every plan costs at least, as far as that is known. */
@@ -110,7 +120,7 @@ final class Closing {
     }
     int[] weights = relaxation.taken();
     int[] kept = relaxation.below(bestMs, ascent.best());
-    if (kept.length <= FEW && finished(kept)) {
+    if (kept.length <= few && finished(kept)) {
       return;
     }
     if (Integer.bitCount(++looked) == 1) {
@@ -124,7 +134,7 @@ final class Closing {
 
   private void split(Part part, Optional<Split> split) {
     if (split.isEmpty()) {
-      stuckMs = Math.min(stuckMs, part.boundMs);
+      stuckMs = finished(part.sets) ? stuckMs : Math.min(stuckMs, part.boundMs);
       return;
     }
     add(part, c -> split.get().mayBeFirst(c));
@@ -139,7 +149,7 @@ final class Closing {
   /** Now and then: a cheaper plan makes all parts smaller. */
   private void plunge(int[] sets, Prices prices) {
     long before = relaxation.steps();
-    finished(new Plunge(pool, relaxation, clashes).run(sets, prices, bestMs, FEW));
+    finished(new Plunge(pool, relaxation, clashes).run(sets, prices, bestMs, few));
     steps += relaxation.steps() - before;
     relaxation.restrict(sets);
   }

@@ -1,6 +1,7 @@
 package skidway.bound;
 
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What every plan costs at least. Starts low and is raised step by step; stopped at any time it
@@ -13,6 +14,7 @@ public final class LowerBound {
   private final Openings openings;
   private Prices prices;
   private int mayLeave;
+  private @Nullable Pool pool;
   private long provenMs;
   private long steps;
 
@@ -50,24 +52,39 @@ public final class LowerBound {
   }
 
   /**
-   * Looks at every plan that could be cheaper than a known one, if that are not too many; then the
-   * bound is what the cheapest of them costs. Only for plans that leave out no bundle.
+   * Gathers the sets of bundles that a plan cheaper than a known one can have, for mending and
+   * closing; until the bound is raised again.
+   *
+   * @param costMs of the known plan
+   * @param mostSteps sets to look at; none are gathered if they do not last
+   */
+  public void gather(long costMs, long mostSteps) {
+    Relaxation relaxation = relaxation();
+    pool = Pool.of(ground, relaxation, prices, costMs, mostSteps);
+    steps += relaxation.steps();
+  }
+
+  /**
+   * Looks at plans that could be cheaper than a known one, until the steps are spent or all were
+   * looked at; then the bound is what the cheapest of them costs. Only for plans that leave out no
+   * bundle, and of sets that were gathered.
    *
    * @param costMs of the known plan
    * @param judge told of cheaper plans
    */
   public void close(long costMs, long mostSteps, Judge judge) {
-    if (mayLeave > 0) {
+    if (mayLeave > 0 || pool == null) {
       return;
     }
-    Closing closing = new Closing(ground, cliques, moments, pool(costMs), prices, costMs, judge);
+    Closing closing =
+        new Closing(ground, cliques, moments, pool, prices, Closing.FEW, costMs, judge);
     closing.run(mostSteps);
     provenMs = Math.max(provenMs, closing.provenMs());
     steps += closing.steps();
   }
 
   /**
-   * Makes a plan that leaves out no bundle cheaper with what is known from the bound.
+   * Makes a plan that leaves out no bundle cheaper, out of the sets that were gathered.
    *
    * @param spotOf the spot of each bundle
    * @param costMs of that plan
@@ -75,16 +92,9 @@ public final class LowerBound {
    * @return what the plan costs then
    */
   public long mend(int[] spotOf, long costMs, long mostSteps, Judge judge) {
-    return mayLeave > 0
+    return mayLeave > 0 || pool == null || pool.columns.isEmpty()
         ? costMs
-        : new Mending(ground, moments, pool(costMs), spotOf, costMs, judge).run(mostSteps);
-  }
-
-  private Pool pool(long costMs) {
-    Relaxation relaxation = relaxation();
-    Pool pool = Pool.of(ground, relaxation, prices, costMs);
-    steps += relaxation.steps();
-    return pool;
+        : new Mending(ground, moments, pool, spotOf, costMs, judge).run(mostSteps);
   }
 
   /**
@@ -99,6 +109,7 @@ public final class LowerBound {
     DualAscent ascent = new DualAscent(relaxation, prices);
     ascent.run(aimMs, mostSteps, stopped);
     prices = ascent.best();
+    pool = null;
     provenMs = Math.max(provenMs, ascent.bestMs());
     steps += relaxation.steps();
   }

@@ -36,13 +36,18 @@ final class Pool {
     this.ofBundle = ofBundle;
   }
 
-  /** Gathers what a plan below some cost can have; if that are too many sets, the best of them. */
-  static Pool of(Ground ground, Relaxation relaxation, Prices prices, long costMs) {
+  /**
+   * Gathers what a plan below some cost can have; if that are too many sets, the best of them.
+   *
+   * @param mostSteps sets to look at; none are gathered if they do not last
+   */
+  static Pool of(
+      Ground ground, Relaxation relaxation, Prices prices, long costMs, long mostSteps) {
     long boundMs = relaxation.valueMs(prices, new double[prices.ms.length]);
     long below = Math.max(0, costMs - boundMs);
-    for (int i = 0; i < MOST_TRIES; i++, below /= 2) {
+    for (int i = 0; i < MOST_TRIES && relaxation.steps() < mostSteps; i++, below /= 2) {
       List<Column> columns = new ArrayList<>();
-      if (gather(ground, relaxation, prices, below, columns)) {
+      if (gather(ground, relaxation, prices, below, mostSteps, columns)) {
         return new Pool(boundMs, i == 0, columns, byBundle(ground, columns));
       }
     }
@@ -50,7 +55,12 @@ final class Pool {
   }
 
   private static boolean gather(
-      Ground ground, Relaxation relaxation, Prices prices, long belowMs, List<Column> columns) {
+      Ground ground,
+      Relaxation relaxation,
+      Prices prices,
+      long belowMs,
+      long mostSteps,
+      List<Column> columns) {
     boolean all = true;
     for (int s = 0; s < ground.spots() && all; s++) {
       int spot = s;
@@ -64,7 +74,7 @@ final class Pool {
                   columns.add(new Column(ground, spot, set, valueMs, relaxation.gainMs(spot)));
                 }
               });
-      all &= columns.size() <= MOST_COLUMNS;
+      all &= columns.size() <= MOST_COLUMNS && relaxation.steps() < mostSteps;
     }
     return all;
   }

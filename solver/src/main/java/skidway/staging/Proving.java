@@ -26,6 +26,9 @@ final class Proving {
   /** The same when the search is done and the plan's cost is known. */
   private static final int AFTER = 4;
 
+  /** Sets looked at to find those that a cheaper plan can have. */
+  private static final int GATHERING = 10;
+
   /** Sets looked at to make the plan cheaper, for each score calculation of the search. */
   private static final int MENDING = 2;
 
@@ -74,6 +77,7 @@ final class Proving {
     }
     proven.raise(found.costMs(), AFTER * limits.calculations(), stop::pressed);
     Tribunal tribunal = new Tribunal(found, ground, sound);
+    proven.gather(found.costMs(), GATHERING * limits.calculations());
     for (int i = 0; i < ROUNDS && isOpen(proven, tribunal); i++) {
       proven.mend(
           tribunal.best().snapshot(),

@@ -88,6 +88,7 @@ class LowerBoundTest {
     long knownMs = cheapestMs == Long.MAX_VALUE ? 20_000 : cheapestMs + 1 + seed * 10L;
     LowerBound bound = raised(ground, seed, 0, knownMs);
     long[] foundMs = {knownMs};
+    bound.gather(knownMs, STEPS);
     bound.close(
         knownMs,
         1_000_000,
@@ -111,6 +112,7 @@ class LowerBoundTest {
     long cheapestMs = plans.cheapestMs(0);
     long knownMs = cheapestMs == Long.MAX_VALUE ? 20_000 : cheapestMs + 400;
     LowerBound bound = raised(ground, seed, 0, knownMs);
+    bound.gather(knownMs, STEPS);
     bound.close(
         knownMs,
         1_000_000,
@@ -123,6 +125,7 @@ class LowerBoundTest {
   void closingThatMayNotLookAtAllLeavesTheBoundAsItIs() {
     RandomGround ground = ground(7);
     LowerBound bound = new LowerBound(ground, 2, 0);
+    bound.gather(4000, STEPS);
     bound.close(4000, 0, spotOf -> Judge.Verdict.SOUND);
     assertThat(bound.provenMs()).isLessThanOrEqualTo(new AllPlans(ground).cheapestMs(0));
   }
