@@ -6,7 +6,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import skidway.audit.Audit;
 import skidway.audit.AuditReport;
 import skidway.audit.Finding;
 import skidway.plan.Task;
@@ -17,7 +16,7 @@ import skidway.plan.Task;
     versionProvider = Version.class,
     name = "audit",
     description = {
-      "Checks the newest plan, or the one named, against every rule.",
+      "Checks the newest plan, or the one named, and its waves against every rule.",
       "It works from the raw figures, without the planner's sums; plans edited by hand",
       "are welcome. Tells what it finds, how near each stack comes to its limits, and",
       "what is left to people."
@@ -44,7 +43,7 @@ final class AuditCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ChosenPlan chosen = ChosenPlan.of(screen, folder, file);
-    AuditReport report = Audit.of(chosen.task(), chosen.plan());
+    AuditReport report = chosen.audit(chosen.waves(screen));
     if (csv) {
       screen.results(AuditCsv.lines(report, all));
     } else {
@@ -55,7 +54,7 @@ final class AuditCommand implements Callable<Integer> {
 
   static int audit(Screen screen, Path folder) {
     ChosenPlan chosen = ChosenPlan.of(screen, folder, null);
-    AuditReport report = Audit.of(chosen.task(), chosen.plan());
+    AuditReport report = chosen.audit(chosen.waves(screen));
     tell(screen, chosen, report, false);
     return code(report);
   }

@@ -17,11 +17,7 @@ class WavesCommandTest {
 
   @Test
   void wavesArePlannedPrintedAndWrittenBesideThePlan() throws IOException {
-    Path job = planned();
-    Path settings = job.resolve("job.json");
-    Files.writeString(
-        settings,
-        Files.readString(settings).replace("\"settings\": {}", "\"settings\": " + CHEAP_PILES));
+    Path job = plannedWithCheapPiles();
     Shell shell = Shell.run("waves", job.toString());
     assertThat(shell.code()).isEqualTo(ExitCode.FINE);
     assertThat(shell.out()).contains("Wave 1, when course ", "P1.1 on ", "Waves save ");
@@ -34,12 +30,51 @@ class WavesCommandTest {
   }
 
   @Test
+  void theAuditJudgesThemWithThePlan() throws IOException {
+    Path job = plannedWithCheapPiles();
+    Shell.run("waves", job.toString());
+    Shell sound = Shell.run("audit", job.toString());
+    assertThat(sound.code()).isEqualTo(ExitCode.FINE);
+    assertThat(sound.err()).contains("With its waves, 001-waves.json");
+    assertThat(sound.out()).contains("nothing found").containsPattern("P1\\.1 +\\S");
+    Path file = job.resolve("plans/001-waves.json");
+    Files.writeString(
+        file, Files.readString(file).replaceFirst("\"heightM\": [0-9.]+", "\"heightM\": 0.1"));
+    Shell spoilt = Shell.run("audit", job.toString());
+    assertThat(spoilt.code()).isEqualTo(ExitCode.BROKEN_RULE);
+    assertThat(spoilt.out()).contains("Pile P1.1 is told to be ");
+  }
+
+  @Test
+  void wavesOfAPlanThatWasChangedAreNeitherAuditedNorPrinted() throws IOException {
+    Path job = plannedWithCheapPiles();
+    Shell.run("waves", job.toString());
+    Path plan = job.resolve("plans/001.json");
+    Files.writeString(plan, Files.readString(plan) + "\n");
+    for (String command : new String[] {"audit", "print"}) {
+      Shell shell = Shell.run(command, job.toString());
+      assertThat(shell.code()).as(command).isEqualTo(ExitCode.BAD_INPUT);
+      assertThat(shell.err()).contains("001-waves.json:5:", "plan the waves of this plan anew");
+    }
+    assertThat(job.resolve("out/packet-001.html")).doesNotExist();
+  }
+
+  @Test
   void aJobWithoutAPlanIsToldAWayOut() throws IOException {
     Path job = DemoFolder.copy("cabin", temp);
     Shell shell = Shell.run("waves", job.toString());
     assertThat(shell.code()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(shell.err()).contains("run 'stage");
     assertThat(job.resolve("out")).doesNotExist();
+  }
+
+  private Path plannedWithCheapPiles() throws IOException {
+    Path job = planned();
+    Path settings = job.resolve("job.json");
+    Files.writeString(
+        settings,
+        Files.readString(settings).replace("\"settings\": {}", "\"settings\": " + CHEAP_PILES));
+    return job;
   }
 
   private Path planned() throws IOException {
