@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -29,20 +31,42 @@ class WavesCommandTest {
     assertThat(job.resolve("plans/001-waves.json")).hasContent(first);
   }
 
+  /** The plan was priced with slower picking, which is the one thing found before. */
   @Test
   void theAuditJudgesThemWithThePlan() throws IOException {
     Path job = plannedWithCheapPiles();
     Shell.run("waves", job.toString());
     Shell sound = Shell.run("audit", job.toString());
-    assertThat(sound.code()).isEqualTo(ExitCode.FINE);
-    assertThat(sound.err()).contains("With its waves, 001-waves.json");
-    assertThat(sound.out()).contains("nothing found").containsPattern("P1\\.1 +\\S");
+    assertThat(sound.out())
+        .contains("001.json with its waves: 1 findings", "  pickHeight: ")
+        .containsPattern("P1\\.1 +stackHeight");
     Path file = job.resolve("plans/001-waves.json");
     Files.writeString(
         file, Files.readString(file).replaceFirst("\"heightM\": [0-9.]+", "\"heightM\": 0.1"));
     Shell spoilt = Shell.run("audit", job.toString());
     assertThat(spoilt.code()).isEqualTo(ExitCode.BROKEN_RULE);
-    assertThat(spoilt.out()).contains("Pile P1.1 is told to be ");
+    assertThat(spoilt.out()).contains("with its waves: 2 findings", "Pile P1.1 is told to be ");
+  }
+
+  @Test
+  void thePacketHoldsThemAndThePullListNamesTheirPiles() throws IOException {
+    Path job = plannedWithCheapPiles();
+    Shell missing = Shell.run("print", job.toString(), "--only", "waves", "--no-pdf");
+    assertThat(missing.code()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(missing.err()).contains("No waves are planned beside ", "run 'waves ");
+    Shell.run("waves", job.toString());
+    String waves = Files.readString(job.resolve("plans/001-waves.json"));
+    Matcher onPile =
+        Pattern.compile("\"mark\": \"([^\"]+)\",\\s+\"bundle\": \"([^\"]+)\"").matcher(waves);
+    assertThat(onPile.find()).isTrue();
+    Shell.run("print", job.toString(), "--only", "pull,waves", "--no-pdf");
+    assertThat(Files.readString(job.resolve("out/packet-001-pull-waves.html")))
+        .contains(
+            "Onto pile P1.1",
+            "href=\"#waves\"",
+            "<td role=\"cell\" class=\"tier-of\" data-head=\"Tier\">pile");
+    assertThat(Files.readString(job.resolve("out/pull.csv")))
+        .containsPattern("," + onPile.group(1) + ",P1\\.\\d,pile,\\d+," + onPile.group(2) + ",");
   }
 
   @Test

@@ -25,7 +25,8 @@ class PressedPagesTest {
     // Maps have their own tests, and pages that lie.
     EnumSet<Part> lists = EnumSet.complementOf(EnumSet.of(Part.MAP));
     StyledPage page =
-        Packet.page(task, plan, "f", longWinded(), lists, PaperSize.LETTER, List.of());
+        Packet.page(
+            task, plan, Optional.empty(), "f", longWinded(), lists, PaperSize.LETTER, List.of());
     Ink ink = pressed(page);
     assertThat(ink.beyond(9, PaperSize.LETTER.widthMm())).isEmpty();
     assertThat(ink.over()).isEmpty();

@@ -73,7 +73,8 @@ public final class WaveAudit {
   /** What the piles of a wave break that the stacks alone do not. */
   public List<Finding> findings(Wave wave) {
     return more(
-        judged(moments.scene(wave, true)).findings(), judged(moments.scene(wave, false)).findings());
+        judged(moments.scene(wave, true)).findings(),
+        judged(moments.scene(wave, false)).findings());
   }
 
   private static <T> List<T> more(List<T> with, List<T> without) {

@@ -36,12 +36,17 @@ final class WaveTrips {
 
   private void trip(Wave wave, PileTrip trip) {
     double massKg = massKg(trip.marks());
-    new ToldMass(ledger, task.figures()).atMost(
-        Rule.MACHINE_CAPACITY,
-        "wave " + wave.number(),
-        "A trip from " + trip.bundleId() + " to " + trip.pileId() + " is told to weigh at most ",
-        trip.massKg(),
-        massKg);
+    new ToldMass(ledger, task.figures())
+        .atMost(
+            Rule.MACHINE_CAPACITY,
+            "wave " + wave.number(),
+            "A trip from "
+                + trip.bundleId()
+                + " to "
+                + trip.pileId()
+                + " is told to weigh at most ",
+            trip.massKg(),
+            massKg);
     ledger.most(
         Rule.MACHINE_CAPACITY,
         "wave " + wave.number(),
@@ -87,8 +92,7 @@ final class WaveTrips {
         "wave " + wave.number(),
         massKg,
         capacityKg,
-        mass ->
-            words + " weighs " + mass + " at a reach of " + task.figures().length(reachM));
+        mass -> words + " weighs " + mass + " at a reach of " + task.figures().length(reachM));
   }
 
   private Optional<Double> reachM(String standId, Optional<Spot> spot) {

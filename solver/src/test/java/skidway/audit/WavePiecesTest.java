@@ -17,6 +17,10 @@ import skidway.plan.Wave;
 import skidway.plan.WavePlan;
 import skidway.plan.Way;
 import skidway.rules.Rule;
+import skidway.site.ChartRow;
+import skidway.site.Machine;
+import skidway.site.MachineStand;
+import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.testkit.PlanBuilder;
 import skidway.testkit.Tasks;
@@ -81,12 +85,20 @@ class WavePiecesTest {
     assertThat(rules(with(sound, List.of(light), List.of()))).containsExactly(Rule.SPOT_MASS);
   }
 
-  /** The chart of the test site's machine ends at 20 m; the trip's own figure is not believed. */
   @Test
-  void aTripBeyondTheChartIsFoundWhateverItSays() {
+  void aTripIsHeldToItsOwnFigureAndToTheChartWhateverItSays() {
     assertThat(rules(onTrip("M", 5000))).isEmpty();
     assertThat(rules(onTrip("nowhere", 5000))).containsExactly(Rule.KNOWN);
     assertThat(rules(onTrip("M", 5))).containsExactly(Rule.MACHINE_CAPACITY);
+    Machine weak =
+        new Machine(
+            "weak machine",
+            List.of(new MachineStand("M", new Point(20, 5))),
+            List.of(new ChartRow(30, 10)));
+    Task lifted = Tasks.task(aSite().machine(weak).build(), task.delivery().bundles().get(0));
+    assertThat(new WaveAudit(lifted, plan).findings(waves(onTrip("M", 5000))))
+        .extracting(Finding::rule)
+        .containsExactly(Rule.MACHINE_CAPACITY);
   }
 
   private static Wave onTrip(String stand, double capacityKg) {
@@ -102,8 +114,7 @@ class WavePiecesTest {
         wave.brought().stream()
             .map(b -> new Brought(b.mark(), b.bundleId(), b.fromSpotId(), b.pileId(), way, 2))
             .toList();
-    return new Wave(
-        1, 0, wave.laidAfter(), 1, 4, piles, brought, trips, PieceHours.NONE);
+    return new Wave(1, 0, wave.laidAfter(), 1, 4, piles, brought, trips, PieceHours.NONE);
   }
 
   @Test
