@@ -32,8 +32,11 @@ final class SampleWaves {
             1,
             2,
             List.of(
-                pile("P1.1", OptionalDouble.empty(), List.of("W1-2", "W2-2"), List.of("W1-1")),
-                pile("P1.2", OptionalDouble.of(4000), List.of("W3-1"))),
+                pile(
+                    "P1.1",
+                    OptionalDouble.empty(),
+                    List.of(List.of("W1-2", "W2-2"), List.of("W1-1"))),
+                pile("P1.2", OptionalDouble.of(4000), List.of(List.of("W3-1")))),
             List.of(
                 new Brought("W1-2", "B01", "N-01", "P1.1", Way.BY_HAND, 2),
                 new Brought("W3-1", "B02", "N-01", "P1.2", Way.BY_MACHINE, 1)),
@@ -48,7 +51,7 @@ final class SampleWaves {
             30,
             3,
             3,
-            List.of(pile("P2.1", OptionalDouble.empty(), List.of("W1-3"))),
+            List.of(pile("P2.1", OptionalDouble.empty(), List.of(List.of("W1-3")))),
             List.of(new Brought("W1-3", "B01", "N-01", "P2.1", Way.BY_HAND, 2)),
             List.of(),
             PieceHours.NONE);
@@ -56,10 +59,9 @@ final class SampleWaves {
         "sample", plan.revision(), plan.fingerprint(), List.of(first, second), HOURS, HOURS);
   }
 
-  @SafeVarargs
-  private static TimberPile pile(String id, OptionalDouble massLimitKg, List<String>... layers) {
+  private static TimberPile pile(String id, OptionalDouble massLimitKg, List<List<String>> layers) {
     Footprint footprint = new Footprint(new Point(12.25, -3), 90, 5, 0.9);
     Spot spot = new Spot(id, "yard", SpotKind.STACK, footprint, OpenSide.RIGHT, 0.91, massLimitKg);
-    return new TimberPile(spot, List.of(layers), 0.425, 310.75, new BearerRow(3, 1.2, 0.3, 0.75));
+    return new TimberPile(spot, layers, 0.425, 310.75, new BearerRow(3, 1.2, 0.3, 0.75));
   }
 }
