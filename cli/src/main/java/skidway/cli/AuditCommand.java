@@ -1,15 +1,16 @@
 package skidway.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import skidway.audit.Audit;
 import skidway.audit.AuditReport;
 import skidway.audit.Finding;
 import skidway.plan.Task;
+import skidway.plan.WavePlan;
 
 /** Checks a plan from scratch. */
 @Command(
@@ -17,7 +18,7 @@ import skidway.plan.Task;
     versionProvider = Version.class,
     name = "audit",
     description = {
-      "Checks the newest plan, or the one named, against every rule.",
+      "Checks the newest plan, or the one named, and its waves against every rule.",
       "It works from the raw figures, without the planner's sums; plans edited by hand",
       "are welcome. Tells what it finds, how near each stack comes to its limits, and",
       "what is left to people."
@@ -44,28 +45,34 @@ final class AuditCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ChosenPlan chosen = ChosenPlan.of(screen, folder, file);
-    AuditReport report = Audit.of(chosen.task(), chosen.plan());
+    Optional<WavePlan> waves = chosen.waves(screen);
+    AuditReport report = chosen.audit(waves);
     if (csv) {
       screen.results(AuditCsv.lines(report, all));
     } else {
-      tell(screen, chosen, report, all);
+      tell(screen, chosen.task(), name(chosen, waves), report, all);
     }
     return code(report);
   }
 
   static int audit(Screen screen, Path folder) {
     ChosenPlan chosen = ChosenPlan.of(screen, folder, null);
-    AuditReport report = Audit.of(chosen.task(), chosen.plan());
-    tell(screen, chosen, report, false);
+    Optional<WavePlan> waves = chosen.waves(screen);
+    AuditReport report = chosen.audit(waves);
+    tell(screen, chosen.task(), name(chosen, waves), report, false);
     return code(report);
   }
 
-  private static void tell(Screen screen, ChosenPlan chosen, AuditReport report, boolean all) {
-    Task task = chosen.task();
+  /** What was judged. */
+  private static String name(ChosenPlan chosen, Optional<WavePlan> waves) {
+    return chosen.file().getFileName() + (waves.isPresent() ? " with its waves" : "");
+  }
+
+  private static void tell(Screen screen, Task task, String name, AuditReport report, boolean all) {
     screen.result(
         "%s, %s: %s",
         task.jobName(),
-        chosen.file().getFileName(),
+        name,
         report.clean() ? "nothing found" : report.findings().size() + " findings");
     for (Finding finding : report.findings()) {
       screen.result("  %s: %s", finding.rule().id(), finding.sentence());

@@ -12,4 +12,10 @@ final class BadUsage extends RuntimeException {
   static BadUsage noPlan(Path folder) {
     return new BadUsage(folder + " has no plan yet. Way out: run 'stage " + folder + "' first.");
   }
+
+  /** A plan that has no waves, where they are asked for. */
+  static BadUsage noWaves(Path plan, Path folder) {
+    return new BadUsage(
+        "No waves are planned beside " + plan + ". Way out: run 'waves " + folder + "' first.");
+  }
 }

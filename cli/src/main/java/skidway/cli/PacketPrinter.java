@@ -11,6 +11,7 @@ import skidway.job.PlanFiles;
 import skidway.paper.Foot;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.plan.WavePlan;
 import skidway.sheet.MapSheet;
 import skidway.sheet.Packet;
 import skidway.sheet.PaperSize;
@@ -49,7 +50,7 @@ final class PacketPrinter {
   }
 
   /** Begins the page, if any of it is wanted, and its PDF. */
-  void begin(AuditReport audit, List<String> broken) {
+  void begin(Optional<WavePlan> waves, AuditReport audit, List<String> broken) {
     Set<Part> parts = only.parts();
     if (parts.equals(EnumSet.of(Part.TAGS))) {
       return;
@@ -58,7 +59,8 @@ final class PacketPrinter {
     Plan plan = chosen.plan();
     Aside<StyledPage> page =
         Aside.begin(
-            "packet", () -> Packet.page(task, plan, fingerprint, audit, parts, paper, map.done()));
+            "packet",
+            () -> Packet.page(task, plan, waves, fingerprint, audit, parts, paper, map.done()));
     Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
     pdf.begin("Pages", name() + ".pdf", () -> page.done().forPdf(), foot);
     packet = Optional.of(page);

@@ -16,7 +16,7 @@ final class PartOptions {
       split = ",",
       description = {
         "only these parts, separated by commas: map, set-out, unload,",
-        "shop, settle, stacks, hours, limits, pull, signs, placards, tags"
+        "shop, settle, stacks, hours, limits, pull, waves, signs, placards, tags"
       })
   private List<String> only = List.of();
 
@@ -39,6 +39,11 @@ final class PartOptions {
 
   private static String allowed() {
     return Arrays.stream(Part.values()).map(Part::word).collect(Collectors.joining(", "));
+  }
+
+  /** Whether waves are asked for by name, so that they must be there. */
+  boolean namesWaves() {
+    return !only.isEmpty() && parts().contains(Part.WAVES);
   }
 
   /** What the page holds, to begin a line with. */

@@ -10,13 +10,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import skidway.audit.Audit;
 import skidway.audit.AuditReport;
 import skidway.job.History;
 import skidway.job.OutFiles;
 import skidway.job.PlanFiles;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.plan.Wave;
+import skidway.plan.WavePlan;
 import skidway.sheet.Packet;
 import skidway.sheet.PaperSize;
 import skidway.sheet.Part;
@@ -31,6 +32,7 @@ import skidway.sheet.StyledPage;
       "Writes stack map, set-out, unloading sheet, shopping list, pull list, signs and placards as",
       "one page, for a browser and as a PDF to be printed, and the pull list as a table for",
       "spreadsheets (out/pull.csv).",
+      "Waves planned beside the plan go with it, and the pull list then names their piles.",
       "Tags for both ends of every bundle are a page of their own. Of the newest plan, or",
       "of the one named, into the job's out folder. The pages need no network and open on",
       "a phone."
@@ -68,11 +70,15 @@ final class PrintCommand implements Callable<Integer> {
       Screen screen, ChosenPlan chosen, TagOptions options, PartOptions only, PaperOptions paper) {
     Set<Part> parts = only.parts();
     Task task = chosen.task();
+    Optional<WavePlan> waves = chosen.waves(screen);
+    if (only.namesWaves() && waves.isEmpty()) {
+      throw BadUsage.noWaves(chosen.file(), chosen.job().folder());
+    }
     PaperSize size = paper.size(task.figures().units());
     PdfPrinter pdf = new PdfPrinter(screen, chosen.job().folder(), paper);
     TagPrinter tags = new TagPrinter(screen, chosen, options, size, pdf);
     if (options.onlyChanged()) {
-      AuditReport audit = Audit.of(task, chosen.plan());
+      AuditReport audit = chosen.audit(waves);
       List<String> broken = Packet.brokenRules(audit);
       tags.writeChanged(broken);
       pdf.finish();
@@ -80,9 +86,9 @@ final class PrintCommand implements Callable<Integer> {
     }
     // Pages and their PDFs take long, so all are begun before the first is written.
     PacketPrinter packet = new PacketPrinter(screen, chosen, only, size, pdf);
-    AuditReport audit = Audit.of(task, chosen.plan());
+    AuditReport audit = chosen.audit(waves);
     List<String> broken = Packet.brokenRules(audit);
-    packet.begin(audit, broken);
+    packet.begin(waves, audit, broken);
     Optional<Aside<StyledPage>> allTags =
         parts.contains(Part.TAGS) ? Optional.of(tags.begin(broken)) : Optional.empty();
     packet.write();
@@ -91,7 +97,8 @@ final class PrintCommand implements Callable<Integer> {
     }
     if (parts.contains(Part.PULL)) {
       String fingerprint = PlanFiles.fingerprint(chosen.file());
-      String pulls = PullCsv.text(task, chosen.plan(), fingerprint);
+      List<Wave> brought = waves.map(WavePlan::waves).orElse(List.of());
+      String pulls = PullCsv.text(task, chosen.plan(), brought, fingerprint);
       Path file = OutFiles.write(chosen.job().folder(), "pull.csv", pulls);
       screen.result("Pull list for a spreadsheet: %s", file);
     }

@@ -1,8 +1,10 @@
 package skidway.cli;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.plan.Wave;
 import skidway.sheet.PullLine;
 import skidway.sheet.PullList;
 import skidway.units.Figures;
@@ -17,9 +19,9 @@ final class PullCsv {
 
   private PullCsv() {}
 
-  static String text(Task task, Plan plan, String fingerprint) {
+  static String text(Task task, Plan plan, List<Wave> waves, String fingerprint) {
     StringBuilder out = new StringBuilder(head(task.figures())).append(LINE_END);
-    for (PullLine line : PullList.of(task, plan)) {
+    for (PullLine line : PullList.of(task, plan, waves)) {
       out.append(row(line, task.figures(), plan.revision(), fingerprint)).append(LINE_END);
     }
     return out.toString();
@@ -53,8 +55,8 @@ final class PullCsv {
         Integer.toString(line.piece().position()),
         line.piece().mark(),
         line.place(),
-        line.rack() ? "on end" : line.tier() == 0 ? "" : Integer.toString(line.tier()),
-        Integer.toString(line.layer()),
+        line.level(),
+        Integer.toString(line.layerThere()),
         line.bundle().id(),
         number(figures.mass(line.piece().mass().highKg())),
         line.device() ? "device" : Integer.toString(line.people()),

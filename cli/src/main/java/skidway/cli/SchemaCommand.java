@@ -17,7 +17,7 @@ import skidway.job.Schemas;
 final class SchemaCommand implements Callable<Integer> {
   private final Screen screen;
 
-  @Parameters(paramLabel = "FILE", description = "job, site, plan or imports")
+  @Parameters(paramLabel = "FILE", description = "job, site, plan, waves or imports")
   private String name = "";
 
   SchemaCommand(Screen screen) {

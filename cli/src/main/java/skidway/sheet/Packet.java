@@ -2,18 +2,21 @@ package skidway.sheet;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import skidway.audit.AuditReport;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.plan.Wave;
+import skidway.plan.WavePlan;
 import skidway.rules.Rule;
 
 /**
  * Writes everything the crew holds as one page: the stack map, what to heed before the first lift,
  * how the spots are set out, the unloading sheet, what to have on site, what is left to people, the
- * figures behind it all, the pull list, a sign for each stack, and a placard for each deck and
- * yard. The page needs no network and runs nothing, so it opens from a phone's file store and
- * prints on any of the usual papers.
+ * figures behind it all, the pull list, the waves, a sign for each stack, and a placard for each
+ * deck and yard. The page needs no network and runs nothing, so it opens from a phone's file store
+ * and prints on any of the usual papers.
  */
 public final class Packet {
   private Packet() {}
@@ -39,22 +42,28 @@ public final class Packet {
       PaperSize paper) {
     List<MapSheet> map =
         parts.contains(Part.MAP) ? StackMap.sheets(task, plan, fingerprint, paper) : List.of();
-    return page(task, plan, fingerprint, audit, parts, paper, map).forBrowser();
+    return page(task, plan, Optional.empty(), fingerprint, audit, parts, paper, map).forBrowser();
   }
 
   /**
    * The same, for browsers and for a PDF.
    *
+   * @param waves of this very plan; without them their part is left out
    * @param map its pages, drawn before; not looked at when the map is none of the parts
    */
   public static StyledPage page(
       Task task,
       Plan plan,
+      Optional<WavePlan> waves,
       String fingerprint,
       AuditReport audit,
-      Set<Part> parts,
+      Set<Part> wanted,
       PaperSize paper,
       List<MapSheet> map) {
+    Set<Part> parts = EnumSet.copyOf(wanted);
+    if (waves.isEmpty()) {
+      parts.remove(Part.WAVES);
+    }
     RunningHead head = new RunningHead(plan.jobName(), plan.revision(), fingerprint);
     List<StackView> stacks = StackView.of(task, plan);
     Markup page = new Markup();
@@ -93,7 +102,11 @@ public final class Packet {
       SettingsTable.write(page, task, head);
     }
     if (parts.contains(Part.PULL)) {
-      PullSection.write(page, task, plan, head);
+      List<Wave> brought = waves.map(WavePlan::waves).orElse(List.of());
+      PullSection.write(page, task, plan, brought, head);
+    }
+    if (parts.contains(Part.WAVES)) {
+      WaveSheet.write(page, task, plan, waves.orElseThrow());
     }
     if (parts.contains(Part.SIGNS)) {
       StackSigns.write(page, task, plan, audit.stackMargins(), head);
@@ -107,8 +120,8 @@ public final class Packet {
     String signs = SignSizes.rules(stacks);
     return new StyledPage(
         "<!DOCTYPE html>\n" + page.done() + "\n",
-        PageStyle.packet(paper, signs),
-        PageStyle.packetInPdf(paper, signs));
+        PageStyle.packet(paper, signs) + PageStyle.waves(parts),
+        PageStyle.packetInPdf(paper, signs) + PageStyle.wavesInPdf(parts));
   }
 
   /** Which job, revision and plan a page is of, in one line. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
 
 /** Reads the pages' style sheets, which are written into the pages themselves. */
 final class PageStyle {
@@ -17,6 +18,15 @@ final class PageStyle {
   /** Of the sheet of waves. */
   static String waves(PaperSize paper) {
     return packet(paper, "") + read("waves.css");
+  }
+
+  /** What is added to the packet's when the waves are one of its parts. */
+  static String waves(Set<Part> parts) {
+    return parts.contains(Part.WAVES) ? read("waves.css") : "";
+  }
+
+  static String wavesInPdf(Set<Part> parts) {
+    return parts.contains(Part.WAVES) ? read("waves-pdf.css") : "";
   }
 
   static String css() {

@@ -27,6 +27,7 @@ final class PageTop {
     way(page, parts, Part.HOURS, "#hours", "Hours");
     way(page, parts, Part.LIMITS, "#limits", "Limits");
     way(page, parts, Part.PULL, "#pull", "Pull list");
+    way(page, parts, Part.WAVES, "#waves", "Waves");
     way(page, parts, Part.SIGNS, "#signs", "Signs");
     way(page, parts, Part.PLACARDS, "#placards", "Placards");
     page.close().line();

@@ -15,6 +15,7 @@ public enum Part {
   HOURS,
   LIMITS,
   PULL,
+  WAVES,
   SIGNS,
   PLACARDS,
   TAGS;

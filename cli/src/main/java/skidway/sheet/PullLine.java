@@ -18,6 +18,7 @@ import skidway.timber.Piece;
  * @param tier of its bundle, 1 is the lowest; 0 in a rack and without a spot
  * @param people who carry it together
  * @param device whether it may be too heavy for the largest team
+ * @param piled where it lies instead of in its bundle, if a wave brought it to a pile before
  * @param over what lies over it in higher tiers when its turn comes, the highest tier first
  */
 public record PullLine(
@@ -29,6 +30,7 @@ public record PullLine(
     int tier,
     int people,
     boolean device,
+    Optional<Piled> piled,
     List<Over> over) {
 
   /** A piece that is in the way, and the bundle it lies in. */
@@ -42,9 +44,27 @@ public record PullLine(
     return placement.piece();
   }
 
-  /** The spot's code, or that there is none. */
+  /** The code to go to: of its pile, or else of its bundle's spot; or that there is none. */
   public String place() {
+    return piled.map(Piled::pileId).orElse(spotCode());
+  }
+
+  /** The code of its bundle's spot, or that there is none. */
+  String spotCode() {
     return spot.map(Spot::id).orElse("no spot");
+  }
+
+  /** The tier to look in, as far as there are tiers. */
+  public String level() {
+    if (piled.isPresent()) {
+      return "pile";
+    }
+    return rack() ? "on end" : tier == 0 ? "" : Integer.toString(tier);
+  }
+
+  /** The layer it lies in, of its pile or of its bundle. */
+  public int layerThere() {
+    return piled.map(Piled::layer).orElse(layer);
   }
 
   /** Whether it stands on end. */

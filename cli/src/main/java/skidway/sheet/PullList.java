@@ -13,6 +13,8 @@ import skidway.erection.PullOrder;
 import skidway.plan.Plan;
 import skidway.plan.Stack;
 import skidway.plan.Task;
+import skidway.plan.TimberPile;
+import skidway.plan.Wave;
 import skidway.site.SpotKind;
 import skidway.timber.Bundle;
 import skidway.timber.PackedPiece;
@@ -33,8 +35,12 @@ public final class PullList {
   private final Team team;
   private final Map<String, Found> byMark = new HashMap<>();
   private final Map<String, Berth> byBundle = new HashMap<>();
+  private final Map<String, Piled> byPile = new HashMap<>();
 
-  private PullList(Task task, Plan plan) {
+  /** For each piece that a wave brings to a pile how many are laid when it leaves its bundle. */
+  private final Map<String, Integer> leaves = new HashMap<>();
+
+  private PullList(Task task, Plan plan, List<Wave> waves) {
     this.task = task;
     this.order = task.pullOrder();
     this.team = new Team(task.settings());
@@ -47,11 +53,28 @@ public final class PullList {
         byBundle.putIfAbsent(ids.get(at), new Berth(stack, at));
       }
     }
+    waves.forEach(this::piles);
   }
 
-  /** A line for each piece, first pulled first. */
+  private void piles(Wave wave) {
+    for (TimberPile pile : wave.piles()) {
+      for (int at = 0; at < pile.layers().size(); at++) {
+        for (String mark : pile.layers().get(at)) {
+          byPile.put(mark, new Piled(pile.id(), wave.number(), at + 1, pile.layers().size()));
+          leaves.put(mark, wave.laidBefore());
+        }
+      }
+    }
+  }
+
+  /** A line for each piece, first pulled first; each straight from its bundle. */
   public static List<PullLine> of(Task task, Plan plan) {
-    PullList list = new PullList(task, plan);
+    return of(task, plan, List.of());
+  }
+
+  /** The same with the pieces on piles that waves have brought there by then. */
+  public static List<PullLine> of(Task task, Plan plan, List<Wave> waves) {
+    PullList list = new PullList(task, plan, waves);
     return IntStream.range(0, list.order.placements().size()).mapToObj(list::line).toList();
   }
 
@@ -59,6 +82,7 @@ public final class PullList {
     Placement placement = order.placements().get(index);
     Found found = Optional.ofNullable(byMark.get(placement.piece().mark())).orElseThrow();
     Optional<Berth> berth = Optional.ofNullable(byBundle.get(found.bundle().id()));
+    Optional<Piled> piled = Optional.ofNullable(byPile.get(placement.piece().mark()));
     return new PullLine(
         index + 1,
         placement,
@@ -68,7 +92,8 @@ public final class PullList {
         berth.map(b -> b.rack() ? 0 : b.at() + 1).orElse(0),
         team.people(placement.piece()),
         team.needsDevice(placement.piece()),
-        berth.map(b -> over(b, index)).orElse(List.of()));
+        piled,
+        piled.isPresent() ? List.of() : berth.map(b -> over(b, index)).orElse(List.of()));
   }
 
   private List<PullLine.Over> over(Berth berth, int index) {
@@ -84,11 +109,12 @@ public final class PullList {
         .toList();
   }
 
-  /** Pieces of a bundle that are needed after a turn, first needed first. */
+  /** Pieces that are in a bundle at a turn and needed after it, first needed first. */
   private List<PullLine.Over> stillThere(Bundle bundle, int index) {
     return bundle.packed().stream()
         .map(PackedPiece::piece)
         .filter(piece -> order.indexOf(piece) > index)
+        .filter(piece -> leaves.getOrDefault(piece.mark(), Integer.MAX_VALUE) > index)
         .sorted(Comparator.comparingInt(order::indexOf))
         .map(piece -> new PullLine.Over(piece.mark(), bundle.id()))
         .toList();

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import skidway.plan.Plan;
 import skidway.plan.Task;
+import skidway.plan.Wave;
 import skidway.site.Wall;
 import skidway.units.Figures;
 
@@ -19,20 +20,20 @@ final class PullSection {
     this.task = task;
   }
 
-  static void write(Markup page, Task task, Plan plan, RunningHead head) {
+  static void write(Markup page, Task task, Plan plan, List<Wave> waves, RunningHead head) {
     page.open("section", "id", "pull").leaf("h2", "Pull list");
-    List<PullLine> lines = PullList.of(task, plan);
+    List<PullLine> lines = PullList.of(task, plan, waves);
     PullSection section = new PullSection(page, task);
     if (lines.isEmpty()) {
       page.leaf("p", "The packing list names no piece.");
     } else {
-      section.lead();
+      section.lead(!waves.isEmpty());
       section.table(lines, head);
     }
     page.close().line();
   }
 
-  private void lead() {
+  private void lead(boolean piles) {
     Team team = new Team(task.settings());
     page.open("ul", "class", "lead");
     page.leaf(
@@ -48,6 +49,12 @@ final class PullSection {
             + " people lift together ("
             + task.figures().mass(team.mostKg())
             + "). Local codes go before this list.");
+    if (piles) {
+      page.leaf(
+          "li",
+          "Pile: a wave has brought the piece to a pile by its wall, and it is taken from there; its"
+              + " layer is the pile's. If the wave has not been brought in, look up its page.");
+    }
     page.close();
   }
 
@@ -102,11 +109,10 @@ final class PullSection {
     Markup name = table.openName("piece").text(line.piece().mark());
     name.leaf("small", task.figures().length(line.piece().lengthM())).close();
     Markup spot = table.openCell("spot");
-    spot.leaf("span", line.place(), "class", line.spot().isEmpty() ? "plate waiting" : "plate");
+    spot.leaf("span", line.place(), "class", nowhere(line) ? "plate waiting" : "plate");
     spot.close();
-    table.cell("tier-of", tier(line));
-    int layers = line.bundle().packed().stream().mapToInt(p -> p.layer()).max().orElse(1);
-    table.cell("layer", line.layer() + " of " + layers);
+    table.cell("tier-of", line.level().isEmpty() ? "-" : line.level());
+    table.cell("layer", line.layerThere() + " of " + layers(line));
     table.cell("of-bundle", line.bundle().id());
     table.cell("mass", task.figures().mass(line.piece().mass().highKg()));
     Markup people = table.openCell("people");
@@ -120,7 +126,12 @@ final class PullSection {
     page.line();
   }
 
-  private static String tier(PullLine line) {
-    return line.rack() ? "on end" : line.tier() == 0 ? "-" : Integer.toString(line.tier());
+  private static boolean nowhere(PullLine line) {
+    return line.spot().isEmpty() && line.piled().isEmpty();
+  }
+
+  private static int layers(PullLine line) {
+    int inBundle = line.bundle().packed().stream().mapToInt(p -> p.layer()).max().orElse(1);
+    return line.piled().map(Piled::layers).orElse(inBundle);
   }
 }

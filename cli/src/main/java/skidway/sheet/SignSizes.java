@@ -3,6 +3,7 @@ package skidway.sheet;
 import static java.util.stream.Collectors.toCollection;
 
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /** How large the letters of stack signs are: the more tiers on a sheet, the smaller. */
@@ -34,7 +35,7 @@ final class SignSizes {
     return rules.toString();
   }
 
-  private static TreeSet<Integer> tierCounts(List<StackView> stacks) {
+  private static SortedSet<Integer> tierCounts(List<StackView> stacks) {
     return stacks.stream()
         .flatMap(stack -> SignSheet.of(stack).stream())
         .map(sheet -> sheet.tiers().size())

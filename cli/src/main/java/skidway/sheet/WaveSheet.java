@@ -41,14 +41,15 @@ public final class WaveSheet {
   private static final String GOVERNS =
       "The floor's designer and the machine's own chart govern; nobody stands under a load.";
 
-  private final Markup page = new Markup();
+  private final Markup page;
   private final Task task;
   private final Plan plan;
   private final WavePlan waves;
   private final RunningHead head;
   private final Map<String, PullLine> lines = new HashMap<>();
 
-  private WaveSheet(Task task, Plan plan, WavePlan waves) {
+  private WaveSheet(Markup page, Task task, Plan plan, WavePlan waves) {
+    this.page = page;
     this.task = task;
     this.plan = plan;
     this.waves = waves;
@@ -58,10 +59,26 @@ public final class WaveSheet {
 
   /** The page, for a browser and for its printer. */
   public static String html(Task task, Plan plan, WavePlan waves, PaperSize paper) {
-    return new WaveSheet(task, plan, waves).written(paper);
+    return new WaveSheet(new Markup(), task, plan, waves).alone(paper);
   }
 
-  private String written(PaperSize paper) {
+  /** The same as a part of another page. */
+  static void write(Markup page, Task task, Plan plan, WavePlan waves) {
+    new WaveSheet(page, task, plan, waves).sections();
+  }
+
+  private void sections() {
+    page.open("section", "id", "waves").leaf("h2", "Waves: before the first one").open("ul");
+    TEXTS.forEach(text -> page.leaf("li", text));
+    page.close();
+    if (waves.waves().isEmpty()) {
+      page.leaf("p", "No wave saves time here: pull every piece straight from its bundle.");
+    }
+    page.close().line();
+    waves.waves().forEach(this::wave);
+  }
+
+  private String alone(PaperSize paper) {
     page.open("html", "lang", "en").line().open("head").empty("meta", "charset", "utf-8");
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.leaf("title", "Waves of " + head.words());
@@ -72,14 +89,7 @@ public final class WaveSheet {
     page.leaf("strong", Integer.toString(head.revision()));
     page.leaf("code", Fingerprints.brief(head.fingerprint())).close().close().line();
     page.open("main").line();
-    page.open("section", "id", "heed").leaf("h2", "Before the first wave").open("ul");
-    TEXTS.forEach(text -> page.leaf("li", text));
-    page.close();
-    if (waves.waves().isEmpty()) {
-      page.leaf("p", "No wave saves time here: pull every piece straight from its bundle.");
-    }
-    page.close().line();
-    waves.waves().forEach(this::wave);
+    sections();
     page.close().leaf("footer", head.words()).close().close();
     return "<!DOCTYPE html>\n" + page.done() + "\n";
   }
@@ -233,7 +243,7 @@ public final class WaveSheet {
     table.openCell("turn").leaf("span", "", "class", "box").close();
     Markup name = table.openName("piece").text(mark);
     name.leaf("small", task.figures().length(line.piece().lengthM())).close();
-    table.openCell("spot").leaf("span", line.place(), "class", "plate").close();
+    table.openCell("spot").leaf("span", line.spotCode(), "class", "plate").close();
     table.cell("tier-of", Integer.toString(line.tier()));
     int layers = line.bundle().packed().stream().mapToInt(p -> p.layer()).max().orElse(1);
     table.cell("layer", line.layer() + " of " + layers);

@@ -27,6 +27,7 @@ class PullCsvTest {
             PlanBuilder.aPlan()
                 .stack(SiteBuilder.spot("Y1", "yard", 10, 9, 4, 0.6), "low", "high, \"dry\"")
                 .build(task),
+            List.of(),
             "f00d");
     assertThat(text).endsWith("\r\n");
     return Arrays.stream(text.split("\r\n", -1))

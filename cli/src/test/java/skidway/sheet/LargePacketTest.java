@@ -79,6 +79,7 @@ class LargePacketTest {
         Packet.page(
             task,
             plan(task),
+            Optional.empty(),
             "f",
             SampleAudit.nothing(),
             EnumSet.complementOf(EnumSet.of(Part.MAP)),

@@ -23,6 +23,7 @@ class PacketInPdfTest {
         Packet.page(
             task,
             plan,
+            Optional.empty(),
             "f",
             SampleAudit.nothing(),
             EnumSet.allOf(Part.class),

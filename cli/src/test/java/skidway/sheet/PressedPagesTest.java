@@ -37,7 +37,8 @@ class PressedPagesTest {
     Task task = SampleHouse.task();
     Plan plan = SampleHouse.plan();
     StyledPage page =
-        Packet.page(task, plan, "f", longWinded(), parts, PaperSize.LETTER, List.of());
+        Packet.page(
+            task, plan, Optional.empty(), "f", longWinded(), parts, PaperSize.LETTER, List.of());
     Ink ink = pressed(page);
     assertThat(ink.beyond(9, PaperSize.LETTER.widthMm())).isEmpty();
     assertThat(ink.over()).isEmpty();

@@ -1,13 +1,16 @@
 package skidway.audit;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import skidway.audit.walk.PathFlood;
 import skidway.audit.walk.ShutPath;
+import skidway.plan.Margin;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.plan.TimberPile;
@@ -41,10 +44,42 @@ public final class WaveAudit {
     return all;
   }
 
+  /**
+   * The audit of a plan and of its waves as one: their findings after the plan's own, the tightest
+   * margins of both, and the piles' margins after those of the stacks.
+   *
+   * @param alone of the plan without waves
+   */
+  public AuditReport with(AuditReport alone, WavePlan waves) {
+    List<Finding> findings = new ArrayList<>(new WavePieces(task, plan).findings(waves));
+    Map<Rule, Margin> tightest = new EnumMap<>(Rule.class);
+    alone.margins().forEach(margin -> tightest.put(margin.rule(), margin));
+    List<Margin> placed = new ArrayList<>(alone.stackMargins());
+    for (Wave wave : waves.waves()) {
+      Scene scene = moments.scene(wave, true);
+      Ledger stacksAlone = judged(moments.scene(wave, false));
+      Ledger full = judged(scene);
+      findings.addAll(more(full.findings(), stacksAlone.findings()));
+      List<Margin> margins = more(full.marginsByPlace(), stacksAlone.marginsByPlace());
+      margins.forEach(margin -> tightest.merge(margin.rule(), margin, Ledger::tighter));
+      List<String> ids = wave.piles().stream().map(TimberPile::id).toList();
+      StackMargins.of(scene, margins).stream()
+          .filter(margin -> ids.contains(margin.where()))
+          .forEach(placed::add);
+    }
+    return alone.with(findings, List.copyOf(tightest.values()), placed);
+  }
+
   /** What the piles of a wave break that the stacks alone do not. */
   public List<Finding> findings(Wave wave) {
-    Set<Finding> before = new HashSet<>(judged(moments.scene(wave, false)));
-    return judged(moments.scene(wave, true)).stream().filter(f -> !before.contains(f)).toList();
+    return more(
+        judged(moments.scene(wave, true)).findings(),
+        judged(moments.scene(wave, false)).findings());
+  }
+
+  private static <T> List<T> more(List<T> with, List<T> without) {
+    Set<T> known = new HashSet<>(without);
+    return with.stream().filter(one -> !known.contains(one)).toList();
   }
 
   /** Ids of the piles that a wave's findings are about; of all piles where none is named. */
@@ -79,7 +114,7 @@ public final class WaveAudit {
     }
   }
 
-  private List<Finding> judged(Scene scene) {
+  private Ledger judged(Scene scene) {
     Ledger ledger = new Ledger(task.figures());
     new ZoneRules(scene, ledger).check();
     new ClearRules(scene, ledger).check();
@@ -92,6 +127,6 @@ public final class WaveAudit {
     new GroundRules(scene, ledger).check();
     new RackRules(scene, ledger).check();
     paths(scene, ledger);
-    return new ArrayList<>(ledger.findings());
+    return ledger;
   }
 }

@@ -9,14 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import skidway.erection.Placement;
 import skidway.plan.Brought;
-import skidway.plan.PileTrip;
 import skidway.plan.Plan;
 import skidway.plan.Stack;
 import skidway.plan.Task;
 import skidway.plan.TimberPile;
 import skidway.plan.Wave;
 import skidway.plan.WavePlan;
-import skidway.plan.Way;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.timber.Bundle;
@@ -32,6 +30,8 @@ final class WavePieces {
 
   private final Task task;
   private final Ledger ledger;
+  private final ToldMass told;
+  private final WaveTrips trips;
   private final OnSite onSite;
   private final Map<String, Integer> pull = new HashMap<>();
   private final Map<String, Piece> pieces = new HashMap<>();
@@ -41,6 +41,8 @@ final class WavePieces {
   WavePieces(Task task, Plan plan) {
     this.task = task;
     ledger = new Ledger(task.figures());
+    told = new ToldMass(ledger, task.figures());
+    trips = new WaveTrips(task, plan, ledger);
     onSite = OnSite.of(task);
     for (Placement placement : task.pullOrder().placements()) {
       pull.put(placement.piece().mark(), pull.size());
@@ -70,7 +72,7 @@ final class WavePieces {
       wave.brought().forEach(brought -> known(wave, brought, gone));
       wave.piles().forEach(pile -> pile(wave, pile));
       piledOnce(wave);
-      wave.trips().forEach(trip -> trip(wave, trip));
+      trips.check(wave);
     }
     return ledger.findings();
   }
@@ -142,6 +144,12 @@ final class WavePieces {
               + task.figures().length(heightM)
               + ".");
     }
+    told.atMost(
+        Rule.SPOT_MASS,
+        pile.id(),
+        "Pile " + pile.id() + " is told to weigh at most ",
+        pile.massKg(),
+        massKg(pile.marks()));
     for (String mark : pile.marks()) {
       if (wave.brought().stream()
           .noneMatch(b -> b.mark().equals(mark) && b.pileId().equals(pile.id()))) {
@@ -189,25 +197,11 @@ final class WavePieces {
     }
   }
 
-  private void trip(Wave wave, PileTrip trip) {
-    double massKg =
-        trip.marks().stream()
-            .flatMap(mark -> Optional.ofNullable(pieces.get(mark)).stream())
-            .mapToDouble(piece -> piece.mass().highKg())
-            .sum();
-    ledger.most(
-        Rule.MACHINE_CAPACITY,
-        "wave " + wave.number(),
-        massKg,
-        trip.capacityKg(),
-        mass -> "A trip from " + trip.bundleId() + " to " + trip.pileId() + " weighs " + mass);
-    for (String mark : trip.marks()) {
-      boolean byMachine =
-          wave.brought().stream().anyMatch(b -> b.mark().equals(mark) && b.way() == Way.BY_MACHINE);
-      if (!byMachine) {
-        broken(Rule.ONCE, mark, mark + " is on a trip of the machine but is not brought by it.");
-      }
-    }
+  private double massKg(List<String> marks) {
+    return marks.stream()
+        .flatMap(mark -> Optional.ofNullable(pieces.get(mark)).stream())
+        .mapToDouble(piece -> piece.mass().highKg())
+        .sum();
   }
 
   private void broken(Rule rule, String where, String sentence) {

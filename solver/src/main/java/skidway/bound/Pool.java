@@ -41,8 +41,7 @@ final class Pool {
    *
    * @param mostSteps sets to look at; none are gathered if they do not last
    */
-  static Pool of(
-      Ground ground, Relaxation relaxation, Prices prices, long costMs, long mostSteps) {
+  static Pool of(Ground ground, Relaxation relaxation, Prices prices, long costMs, long mostSteps) {
     long boundMs = relaxation.valueMs(prices, new double[prices.ms.length]);
     long below = Math.max(0, costMs - boundMs);
     for (int i = 0; i < MOST_TRIES && relaxation.steps() < mostSteps; i++, below /= 2) {

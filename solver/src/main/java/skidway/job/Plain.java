@@ -54,7 +54,12 @@ final class Plain {
 
   /** A whole number from a least one up; the least after a problem. */
   static int whole(Fields fields, String name, int least) {
-    return (int) whole(fields, name, least, Integer.MAX_VALUE);
+    return whole(fields, name, least, Integer.MAX_VALUE);
+  }
+
+  /** A whole number between two; the least after a problem. */
+  static int whole(Fields fields, String name, int least, int most) {
+    return (int) whole(fields, name, (long) least, most);
   }
 
   /** Any whole number of 64 bits; the least after a problem. */

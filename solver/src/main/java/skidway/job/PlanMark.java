@@ -17,4 +17,12 @@ public record PlanMark(int revision, String fingerprint) {
   public static PlanMark of(Plan plan, Path file) {
     return new PlanMark(plan.revision(), PlanFiles.fingerprint(file));
   }
+
+  /** As much of a fingerprint as people compare. */
+  static String brief(String fingerprint) {
+    return "fingerprint "
+        + (fingerprint.isEmpty()
+            ? "missing"
+            : Quote.shortened(fingerprint.substring(0, Math.min(12, fingerprint.length()))));
+  }
 }

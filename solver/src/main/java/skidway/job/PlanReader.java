@@ -143,20 +143,8 @@ final class PlanReader {
 
   private Optional<Stack> stack(Fields f) {
     Optional<Spot> spot = spots.ofStack(f);
-    List<String> tiers = ids(f, "tiers");
+    List<String> tiers = IdLists.ids(f, "tiers", 0);
     return f.finishStrictly(() -> new Stack(spot.orElseThrow(), tiers));
-  }
-
-  private static List<String> ids(Fields f, String name) {
-    List<String> ids = new ArrayList<>();
-    for (LocatedNode node : f.items(name, 0, FileBounds.MOST_PLAN_ENTRIES)) {
-      if (node instanceof LocatedNode.Text text && Names.isId(text.value().strip())) {
-        ids.add(text.value().strip());
-      } else {
-        f.report(node.place(), node.words() + " in \"" + name + '"', Names.ALLOWED, "correct it");
-      }
-    }
-    return ids;
   }
 
   private static Optional<Step> step(Fields f) {

@@ -13,7 +13,7 @@ import java.util.List;
  */
 public final class Schemas {
   /** What there is a schema of. */
-  public static final List<String> NAMES = List.of("job", "site", "plan", "imports");
+  public static final List<String> NAMES = List.of("job", "site", "plan", "waves", "imports");
 
   private Schemas() {}
 

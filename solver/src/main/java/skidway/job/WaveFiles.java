@@ -4,12 +4,53 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import skidway.plan.Plan;
 import skidway.plan.WavePlan;
+import skidway.units.UnitSystem;
 
-/** Writes the waves of a plan beside it: {@code plans/001-waves.json} for {@code 001.json}. */
+/**
+ * Reads and writes the waves of a plan beside it: {@code plans/001-waves.json} for {@code
+ * 001.json}.
+ */
 public final class WaveFiles {
   private WaveFiles() {}
+
+  /** The file beside a plan that its waves are in, whether it is there or not. */
+  public static Path beside(Path planFile) {
+    String stem = String.valueOf(planFile.getFileName()).replaceFirst("\\.json$", "");
+    return planFile.resolveSibling(stem + "-waves.json");
+  }
+
+  /**
+   * Reads the waves of a plan, if any lie beside it.
+   *
+   * @throws BadInput if the file is none of waves, or they are of another revision or of a plan
+   *     that was changed since; whether the waves are any good is not judged
+   */
+  public static Optional<SavedWaves> read(Path planFile, Plan plan) {
+    Path file = beside(planFile);
+    return Files.exists(file)
+        ? Optional.of(read(file, plan, PlanMark.of(plan, planFile)))
+        : Optional.empty();
+  }
+
+  private static SavedWaves read(Path file, Plan plan, PlanMark mark) {
+    Problems problems = new Problems();
+    String name = String.valueOf(file.getFileName());
+    Path folder = Objects.requireNonNullElse(file.toAbsolutePath().getParent(), file);
+    Optional<WavePlan> waves =
+        new InputFiles(folder, "waves are files such as plans/001-waves.json", problems)
+            .read(name, FileBounds.MOST_PLAN_BYTES)
+            .flatMap(source -> JsonTree.read(source, problems))
+            .map(tree -> new Fields(tree, "waves", new Values(problems, UnitSystem.METRIC, true)))
+            .flatMap(fields -> new WaveReader(problems, plan, mark).waves(fields));
+    problems.throwIfAny(List.of(name));
+    return new SavedWaves(file, waves.orElseThrow(), problems.remarks(List.of(name)));
+  }
 
   /**
    * Writes waves, in place of older ones of the same plan.
@@ -29,7 +70,7 @@ public final class WaveFiles {
     } catch (IOException e) {
       throw new NotWritten(
           plans,
-          "it cannot be written to (" + e + ")",
+          "it cannot be written to (" + DiskWords.of(e) + ")",
           "look whether it is a folder, may be written to and has room",
           e);
     }

@@ -79,6 +79,9 @@ final class WaveText {
     json.writeNumberField("widthM", Rounded.place(spot.footprint().widthM()));
     json.writeStringField("openSide", Words.of(spot.openSide()));
     json.writeNumberField("stripM", Rounded.place(spot.stripM()));
+    if (spot.massLimitKg().isPresent()) {
+      json.writeNumberField("massLimitKg", Rounded.kg(spot.massLimitKg().getAsDouble()));
+    }
     json.writeArrayFieldStart("layers");
     for (List<String> layer : pile.layers()) {
       marks(layer);

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import skidway.plan.Brought;
 import skidway.plan.PieceHours;
+import skidway.plan.PileTrip;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.plan.TimberPile;
@@ -16,6 +17,10 @@ import skidway.plan.Wave;
 import skidway.plan.WavePlan;
 import skidway.plan.Way;
 import skidway.rules.Rule;
+import skidway.site.ChartRow;
+import skidway.site.Machine;
+import skidway.site.MachineStand;
+import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.testkit.PlanBuilder;
 import skidway.testkit.Tasks;
@@ -72,6 +77,59 @@ class WavePiecesTest {
   }
 
   @Test
+  void aPileToldTooLightIsFound() {
+    Wave sound = wave(2, 0.408, List.of(List.of("W1-C2-1"), List.of("W1-C1-1")));
+    TimberPile pile = sound.piles().get(0);
+    TimberPile light =
+        new TimberPile(pile.spot(), pile.layers(), pile.heightM(), 40, pile.bearers());
+    assertThat(rules(with(sound, List.of(light), List.of()))).containsExactly(Rule.SPOT_MASS);
+  }
+
+  @Test
+  void aTripIsHeldToItsOwnFigureAndToTheChartWhateverItSays() {
+    assertThat(rules(onTrip("M", 5000))).isEmpty();
+    assertThat(rules(onTrip("nowhere", 5000))).containsExactly(Rule.KNOWN);
+    assertThat(rules(onTrip("M", 5))).containsExactly(Rule.MACHINE_CAPACITY);
+    Machine weak =
+        new Machine(
+            "weak machine",
+            List.of(new MachineStand("M", new Point(20, 5))),
+            List.of(new ChartRow(30, 10)));
+    Task lifted = Tasks.task(aSite().machine(weak).build(), task.delivery().bundles().get(0));
+    assertThat(new WaveAudit(lifted, plan).findings(waves(onTrip("M", 5000))))
+        .extracting(Finding::rule)
+        .containsExactly(Rule.MACHINE_CAPACITY);
+  }
+
+  private static Wave onTrip(String stand, double capacityKg) {
+    Wave sound = wave(1, 0.239, List.of(List.of("W1-C1-1")));
+    PileTrip trip =
+        new PileTrip("B1", "Y1", "P1.1", List.of("W1-C1-1"), stand, stand, 9, 90, capacityKg);
+    return with(sound, sound.piles(), List.of(trip));
+  }
+
+  private static Wave with(Wave wave, List<TimberPile> piles, List<PileTrip> trips) {
+    Way way = trips.isEmpty() ? Way.BY_HAND : Way.BY_MACHINE;
+    List<Brought> brought =
+        wave.brought().stream()
+            .map(b -> new Brought(b.mark(), b.bundleId(), b.fromSpotId(), b.pileId(), way, 2))
+            .toList();
+    return new Wave(1, 0, wave.laidAfter(), 1, 4, piles, brought, trips, PieceHours.NONE);
+  }
+
+  @Test
+  void thePilesMarginsAreToldWithThoseOfTheStacks() {
+    Wave wave = wave(2, 0.408, List.of(List.of("W1-C2-1"), List.of("W1-C1-1")));
+    AuditReport alone = Audit.of(task, plan);
+    AuditReport both = new WaveAudit(task, plan).with(alone, waves(wave));
+    assertThat(alone.stackMargins()).noneMatch(margin -> margin.where().equals("P1.1"));
+    assertThat(both.stackMargins())
+        .containsAll(alone.stackMargins())
+        .anyMatch(m -> m.where().equals("P1.1") && m.rule() == Rule.STACK_HEIGHT);
+    assertThat(both.findings()).isEqualTo(alone.findings());
+  }
+
+  @Test
   void anUnknownPieceIsFound() {
     assertThat(rules(wave(2, 0.239, List.of(List.of("X"))))).contains(Rule.KNOWN);
   }
@@ -102,9 +160,11 @@ class WavePiecesTest {
   }
 
   private List<Rule> rules(Wave wave) {
-    WavePlan waves =
-        new WavePlan("test job", 1, "", List.of(wave), PieceHours.NONE, PieceHours.NONE);
     return new WaveAudit(task, plan)
-        .findings(waves).stream().map(Finding::rule).distinct().toList();
+        .findings(waves(wave)).stream().map(Finding::rule).distinct().toList();
+  }
+
+  private static WavePlan waves(Wave wave) {
+    return new WavePlan("test job", 1, "", List.of(wave), PieceHours.NONE, PieceHours.NONE);
   }
 }

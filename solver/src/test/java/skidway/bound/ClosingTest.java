@@ -77,7 +77,8 @@ class ClosingTest {
     long knownMs = c.isSolvable() ? c.cheapestMs + 1 + 20L * seed : 20_000;
     c.foundMs = knownMs;
     Closing closing =
-        new Closing(c.ground, c.cliques, c.moments, c.pool(knownMs), c.prices, 1, knownMs, c::judge);
+        new Closing(
+            c.ground, c.cliques, c.moments, c.pool(knownMs), c.prices, 1, knownMs, c::judge);
     closing.run(STEPS);
     assertThat(c.foundMs).isEqualTo(Math.min(knownMs, c.cheapestMs));
     assertThat(closing.provenMs()).isEqualTo(c.foundMs);

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.progress.Event;
 import skidway.testkit.SiteBuilder;
@@ -68,6 +69,20 @@ final class MutationTest {
         input -> {
           Files.write(file, input);
           assertThat(PlanFiles.read(file, task).jobName()).isNotNull();
+        });
+  }
+
+  @Test
+  void ofWaves() throws IOException {
+    Plan plan = SamplePlans.exact(1);
+    Path planFile = PlanFiles.write(temp, plan);
+    Path file = WaveFiles.write(temp, SampleWaves.exact(PlanMark.of(plan, planFile)));
+    Spoiling.ofText(
+        "waves",
+        Files.readString(file),
+        input -> {
+          Files.write(file, input);
+          assertThat(WaveFiles.read(planFile, plan).orElseThrow().waves().waves()).isNotNull();
         });
   }
 

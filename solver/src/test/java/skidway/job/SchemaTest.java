@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import skidway.plan.StepKind;
 import skidway.plan.Task;
+import skidway.plan.Way;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.testkit.SiteBuilder;
@@ -94,6 +95,24 @@ final class SchemaTest {
     assertThat(refusedForForm).isGreaterThan(500);
   }
 
+  @Test
+  void schemaAndReaderRefuseTheSameWaves() throws IOException {
+    Path planFile = PlanFiles.write(temp, SamplePlans.exact(1));
+    PlanMark mark = PlanMark.of(SamplePlans.exact(1), planFile);
+    Path file = WaveFiles.write(temp, SampleWaves.exact(mark));
+    JsonNode waves = Schema.tree(Files.readString(file));
+    Schema schema = new Schema("waves");
+    assertThat(schema.wrongPlaces(waves)).isEmpty();
+    List<String> differ = new ArrayList<>();
+    for (JsonMutations.Mutated m : JsonMutations.of(waves)) {
+      Files.writeString(file, m.file().toString());
+      List<Problem> problems = problems(() -> WaveFiles.read(planFile, SamplePlans.exact(1)));
+      compare(m, schema, problems, differ);
+    }
+    assertThat(differ).isEmpty();
+    assertThat(refusedForForm).isGreaterThan(500);
+  }
+
   /** What the schema refuses, the reader does; what the reader refuses for its form, the schema. */
   private void compare(
       JsonMutations.Mutated m, Schema schema, List<Problem> problems, List<String> differ) {
@@ -135,8 +154,8 @@ final class SchemaTest {
         Map.entry(
             "job \"setting\"", words(Arrays.stream(Setting.values()).map(Setting::key).toList())),
         Map.entry("plan \"rule\"", words(Arrays.stream(Rule.values()).map(Rule::id).toList())),
-        Map.entry(
-            "plan \"kind\"", words(Arrays.stream(StepKind.values()).map(Words::of).toList())));
+        Map.entry("plan \"kind\"", words(Arrays.stream(StepKind.values()).map(Words::of).toList())),
+        Map.entry("waves \"way\"", words(Arrays.stream(Way.values()).map(Words::of).toList())));
   }
 
   private static String words(List<String> words) {
