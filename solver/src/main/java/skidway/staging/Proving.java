@@ -77,18 +77,23 @@ final class Proving {
     }
     proven.raise(found.costMs(), AFTER * limits.calculations(), stop::pressed);
     Tribunal tribunal = new Tribunal(found, ground, sound);
-    proven.gather(found.costMs(), GATHERING * limits.calculations());
     for (int i = 0; i < ROUNDS && isOpen(proven, tribunal); i++) {
-      proven.mend(
-          tribunal.best().snapshot(),
-          tribunal.best().costMs(),
-          MENDING * limits.calculations(),
-          tribunal);
+      gather(proven, tribunal);
+      long before = tribunal.best().costMs();
+      proven.mend(tribunal.best().snapshot(), before, MENDING * limits.calculations(), tribunal);
+      if (tribunal.best().costMs() < before) {
+        gather(proven, tribunal);
+      }
       if (isOpen(proven, tribunal)) {
         proven.close(tribunal.best().costMs(), CLOSING * limits.calculations(), tribunal);
       }
     }
     return tribunal.best();
+  }
+
+  /** Fewer sets count the cheaper the known plan is. */
+  private void gather(LowerBound proven, Tribunal tribunal) {
+    proven.gather(tribunal.best().costMs(), GATHERING * limits.calculations());
   }
 
   private boolean isOpen(LowerBound proven, Tribunal tribunal) {
