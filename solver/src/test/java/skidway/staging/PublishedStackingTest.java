@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Sources and licences: resources/published/README.md.
  */
 class PublishedStackingTest {
-  /** As many calculations as a plan gets when nobody says how many. */
+  /** More than a plan gets when nobody says how many: nothing mends what this search finds. */
   private static final long FULL_EFFORT = 1_000_000;
 
   static Stream<String> checks() {
