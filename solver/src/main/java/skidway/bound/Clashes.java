@@ -7,13 +7,19 @@ final class Clashes {
   private final BitSet[] excludes;
 
   Clashes(Ground ground) {
-    excludes = new BitSet[ground.spots()];
+    excludes = excludes(ground);
+  }
+
+  /** For each spot those that exclude it, a bit each. */
+  static BitSet[] excludes(Ground ground) {
+    BitSet[] excludes = new BitSet[ground.spots()];
     for (int s = 0; s < excludes.length; s++) {
-      excludes[s] = new BitSet();
+      excludes[s] = new BitSet(excludes.length);
       for (int other : ground.excludes(s)) {
         excludes[s].set(other);
       }
     }
+    return excludes;
   }
 
   boolean clash(Column a, Column b) {

@@ -20,13 +20,7 @@ final class Cliques {
 
   static Cliques of(Ground ground) {
     int spots = ground.spots();
-    BitSet[] excludes = new BitSet[spots];
-    for (int s = 0; s < spots; s++) {
-      excludes[s] = new BitSet(spots);
-      for (int other : ground.excludes(s)) {
-        excludes[s].set(other);
-      }
-    }
+    BitSet[] excludes = Clashes.excludes(ground);
     List<List<Integer>> ofSpot = new ArrayList<>();
     BitSet[] open = new BitSet[spots];
     for (int s = 0; s < spots; s++) {
@@ -77,6 +71,20 @@ final class Cliques {
 
   int count() {
     return count;
+  }
+
+  /**
+   * Counts a spot's use by all its groups.
+   *
+   * @param moments at which it is used, a bit each
+   * @param off one more for each group and moment
+   */
+  void countUse(int spot, long moments, Prices prices, double[] off) {
+    for (int g : ofSpot[spot]) {
+      for (long left = moments; left != 0; left &= left - 1) {
+        off[prices.rent(g, Long.numberOfTrailingZeros(left))]++;
+      }
+    }
   }
 
   /** The groups a spot belongs to. */

@@ -1,10 +1,10 @@
 package skidway.bound;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -86,9 +86,9 @@ final class Closing {
     parts.add(new Part(IntStream.range(0, pool.columns.size()).toArray(), pool.boundMs, prices, 0));
   }
 
-  /** Goes on until no part is left, or the steps are spent. */
-  void run(long mostSteps) {
-    while (pool.complete && !parts.isEmpty() && steps < mostSteps) {
+  /** Goes on until no part is left, the steps are spent or it is stopped. */
+  void run(long mostSteps, BooleanSupplier stopped) {
+    while (pool.complete && !parts.isEmpty() && steps < mostSteps && !stopped.getAsBoolean()) {
       Part part = parts.remove();
       if (part.boundMs < bestMs) {
         look(part);
@@ -123,13 +123,17 @@ final class Closing {
     if (kept.length <= few && finished(kept)) {
       return;
     }
-    if (Integer.bitCount(++looked) == 1) {
+    if (isPowerOfTwo(++looked)) {
       plunge(kept, ascent.best());
       kept = relaxation.below(bestMs, ascent.best());
     }
     split(
         new Part(kept, boundMs, ascent.best(), 0),
         Split.of(ground, pool, part.sets, weights, kept));
+  }
+
+  private static boolean isPowerOfTwo(int number) {
+    return Integer.bitCount(number) == 1;
   }
 
   private void split(Part part, Optional<Split> split) {
@@ -146,7 +150,7 @@ final class Closing {
     parts.add(new Part(sets, whole.boundMs, whole.prices, ++parted));
   }
 
-  /** Now and then: a cheaper plan makes all parts smaller. */
+  /** A cheaper plan makes all parts smaller: looked for often at first and ever less. */
   private void plunge(int[] sets, Prices prices) {
     long before = relaxation.steps();
     finished(new Plunge(pool, relaxation, clashes).run(sets, prices, bestMs, few));
@@ -155,17 +159,8 @@ final class Closing {
   }
 
   private boolean finished(int[] sets) {
-    List<List<Column>> ofBundle = new ArrayList<>();
-    IntStream.range(0, ground.bundles()).forEach(b -> ofBundle.add(new ArrayList<>()));
-    IntStream.of(sets)
-        .mapToObj(pool.columns::get)
-        .sorted(Comparator.comparingLong(c -> c.excessMs))
-        .forEach(
-            column -> {
-              for (int b : column.set) {
-                ofBundle.get(b).add(column);
-              }
-            });
+    List<Column> columns = IntStream.of(sets).mapToObj(pool.columns::get).toList();
+    List<List<Column>> ofBundle = Pool.byBundle(ground, columns);
     Completion completion =
         new Completion(new Assembly(ground, moments), ofBundle, pool.boundMs, judge);
     boolean all = completion.run(bestMs, A_PART);

@@ -53,12 +53,15 @@ public final class LowerBound {
 
   /**
    * Gathers the sets of bundles that a plan cheaper than a known one can have, for mending and
-   * closing; until the bound is raised again.
+   * closing; until the bound is raised again. Only for plans that leave out no bundle.
    *
    * @param costMs of the known plan
    * @param mostSteps sets to look at; none are gathered if they do not last
    */
   public void gather(long costMs, long mostSteps) {
+    if (mayLeave > 0 || (pool != null && pool.costMs == costMs)) {
+      return;
+    }
     Relaxation relaxation = relaxation();
     pool = Pool.of(ground, relaxation, prices, costMs, mostSteps);
     steps += relaxation.steps();
@@ -70,15 +73,16 @@ public final class LowerBound {
    * bundle, and of sets that were gathered.
    *
    * @param costMs of the known plan
+   * @param stopped ends the work early
    * @param judge told of cheaper plans
    */
-  public void close(long costMs, long mostSteps, Judge judge) {
+  public void close(long costMs, long mostSteps, BooleanSupplier stopped, Judge judge) {
     if (mayLeave > 0 || pool == null) {
       return;
     }
     Closing closing =
         new Closing(ground, cliques, moments, pool, prices, Closing.FEW, costMs, judge);
-    closing.run(mostSteps);
+    closing.run(mostSteps, stopped);
     provenMs = Math.max(provenMs, closing.provenMs());
     steps += closing.steps();
   }
@@ -88,13 +92,15 @@ public final class LowerBound {
    *
    * @param spotOf the spot of each bundle
    * @param costMs of that plan
+   * @param stopped ends the work early
    * @param judge told of cheaper plans, each cheaper than the ones before
    * @return what the plan costs then
    */
-  public long mend(int[] spotOf, long costMs, long mostSteps, Judge judge) {
+  public long mend(
+      int[] spotOf, long costMs, long mostSteps, BooleanSupplier stopped, Judge judge) {
     return mayLeave > 0 || pool == null || pool.columns.isEmpty()
         ? costMs
-        : new Mending(ground, moments, pool, spotOf, costMs, judge).run(mostSteps);
+        : new Mending(ground, moments, pool, spotOf, costMs, judge).run(mostSteps, stopped);
   }
 
   /**

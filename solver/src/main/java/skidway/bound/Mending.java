@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -58,9 +59,9 @@ final class Mending {
         .orElseGet(() -> new Column(ground, spot, set, 0, 0));
   }
 
-  /** Goes on until the steps are spent; returns what the plan costs then. */
-  long run(long mostSteps) {
-    while (steps < mostSteps && costMs > pool.boundMs) {
+  /** Goes on until the steps are spent or it is stopped; returns what the plan costs then. */
+  long run(long mostSteps, BooleanSupplier stopped) {
+    while (steps < mostSteps && costMs > pool.boundMs && !stopped.getAsBoolean()) {
       attempt();
     }
     return costMs;

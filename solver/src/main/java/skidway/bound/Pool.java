@@ -17,6 +17,9 @@ final class Pool {
   /** How often the cost is brought down by half its way to the bound until the sets are few. */
   private static final int MOST_TRIES = 8;
 
+  /** What the plans cost less than that it is for. */
+  final long costMs;
+
   /** What every plan costs at least, by the bound that told the excesses. */
   final long boundMs;
 
@@ -29,8 +32,14 @@ final class Pool {
   /** By bundle those that hold it, the least excess first. */
   final List<List<Column>> ofBundle;
 
-  private Pool(long boundMs, boolean complete, List<Column> columns, List<List<Column>> ofBundle) {
+  private Pool(
+      long costMs,
+      long boundMs,
+      boolean complete,
+      List<Column> columns,
+      List<List<Column>> ofBundle) {
     this.columns = columns;
+    this.costMs = costMs;
     this.boundMs = boundMs;
     this.complete = complete;
     this.ofBundle = ofBundle;
@@ -47,10 +56,10 @@ final class Pool {
     for (int i = 0; i < MOST_TRIES && relaxation.steps() < mostSteps; i++, below /= 2) {
       List<Column> columns = new ArrayList<>();
       if (gather(ground, relaxation, prices, below, mostSteps, columns)) {
-        return new Pool(boundMs, i == 0, columns, byBundle(ground, columns));
+        return new Pool(costMs, boundMs, i == 0, columns, byBundle(ground, columns));
       }
     }
-    return new Pool(boundMs, false, List.of(), byBundle(ground, List.of()));
+    return new Pool(costMs, boundMs, false, List.of(), byBundle(ground, List.of()));
   }
 
   private static boolean gather(
@@ -78,7 +87,8 @@ final class Pool {
     return all;
   }
 
-  private static List<List<Column>> byBundle(Ground ground, List<Column> columns) {
+  /** By bundle those that hold it, the least excess first. */
+  static List<List<Column>> byBundle(Ground ground, List<Column> columns) {
     List<List<Column>> ofBundle = new ArrayList<>();
     IntStream.range(0, ground.bundles()).forEach(b -> ofBundle.add(new ArrayList<>()));
     columns.stream()

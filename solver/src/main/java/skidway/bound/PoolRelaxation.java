@@ -98,11 +98,7 @@ final class PoolRelaxation implements Lagrangian {
     for (int b : column.set) {
       off[b]--;
     }
-    for (int g : cliques.ofSpot(column.spot)) {
-      for (long left = column.moments; left != 0; left &= left - 1) {
-        off[prices.rent(g, Long.numberOfTrailingZeros(left))]++;
-      }
-    }
+    cliques.countUse(column.spot, column.moments, prices, off);
   }
 
   /** The sets of this part that a plan below some cost can have, at some prices. */

@@ -89,11 +89,7 @@ final class Relaxation implements Lagrangian {
       union |= ground.there(b);
       massKg += ground.massKg(b);
     }
-    for (int g : cliques.ofSpot(spot)) {
-      for (long left = union; left != 0; left &= left - 1) {
-        off[prices.rent(g, Long.numberOfTrailingZeros(left))]++;
-      }
-    }
+    cliques.countUse(spot, union, prices, off);
     if (ground.sums() > 0) {
       Ground.Load load = ground.load(spot, ground.lowest(set, set.length, spot));
       for (int i = 0; i < load.sums.length; i++) {

@@ -35,7 +35,10 @@ final class Proving {
   /** Sets looked at to close the gap, for each score calculation of the search. */
   private static final int CLOSING = 40;
 
-  /** Each round of mending and closing begins from the plan that the one before came upon. */
+  /**
+   * Each round of mending and closing begins from the plan that the one before came upon; one that
+   * finds nothing is the last.
+   */
   private static final int ROUNDS = 3;
 
   private final Board board;
@@ -77,23 +80,34 @@ final class Proving {
     }
     proven.raise(found.costMs(), AFTER * limits.calculations(), stop::pressed);
     Tribunal tribunal = new Tribunal(found, ground, sound);
-    for (int i = 0; i < ROUNDS && isOpen(proven, tribunal); i++) {
-      gather(proven, tribunal);
+    boolean better = true;
+    for (int i = 0; i < ROUNDS && better && isOpen(proven, tribunal); i++) {
       long before = tribunal.best().costMs();
-      proven.mend(tribunal.best().snapshot(), before, MENDING * limits.calculations(), tribunal);
-      if (tribunal.best().costMs() < before) {
-        gather(proven, tribunal);
-      }
-      if (isOpen(proven, tribunal)) {
-        proven.close(tribunal.best().costMs(), CLOSING * limits.calculations(), tribunal);
-      }
+      mend(proven, tribunal);
+      close(proven, tribunal);
+      better = tribunal.best().costMs() < before;
     }
     return tribunal.best();
   }
 
-  /** Fewer sets count the cheaper the known plan is. */
-  private void gather(LowerBound proven, Tribunal tribunal) {
-    proven.gather(tribunal.best().costMs(), GATHERING * limits.calculations());
+  private void mend(LowerBound proven, Tribunal tribunal) {
+    Occupancy plan = tribunal.best();
+    gather(proven, plan);
+    proven.mend(
+        plan.snapshot(), plan.costMs(), MENDING * limits.calculations(), stop::pressed, tribunal);
+  }
+
+  private void close(LowerBound proven, Tribunal tribunal) {
+    if (isOpen(proven, tribunal)) {
+      gather(proven, tribunal.best());
+      proven.close(
+          tribunal.best().costMs(), CLOSING * limits.calculations(), stop::pressed, tribunal);
+    }
+  }
+
+  /** The cheaper the known plan, the fewer sets count. */
+  private void gather(LowerBound proven, Occupancy plan) {
+    proven.gather(plan.costMs(), GATHERING * limits.calculations());
   }
 
   private boolean isOpen(LowerBound proven, Tribunal tribunal) {

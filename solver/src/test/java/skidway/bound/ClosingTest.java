@@ -58,7 +58,22 @@ class ClosingTest {
       return Judge.Verdict.SOUND;
     }
 
-    /** Any legal plan. */
+    Closing closed(long knownMs, long steps) {
+      foundMs = knownMs;
+      Closing closing =
+          new Closing(ground, cliques, moments, pool(knownMs), prices, 1, knownMs, this::judge);
+      closing.run(steps, () -> false);
+      return closing;
+    }
+
+    /** What a plan costs that was mended, by its own account. */
+    long mended(int[] begun, long steps) {
+      foundMs = plans.costMs(begun);
+      return new Mending(ground, moments, pool(foundMs), begun, foundMs, this::judge)
+          .run(steps, () -> false);
+    }
+
+    /** Any legal plan; of no length if none is met. */
     int[] somePlan(Random random) {
       for (int i = 0; i < 100_000; i++) {
         int[] spotOf = random.ints(4, 0, 5).toArray();
@@ -75,11 +90,7 @@ class ClosingTest {
   void splittingDownToNearlyNothingFindsTheCheapestPlanToo(int seed) {
     Case c = new Case(seed);
     long knownMs = c.isSolvable() ? c.cheapestMs + 1 + 20L * seed : 20_000;
-    c.foundMs = knownMs;
-    Closing closing =
-        new Closing(
-            c.ground, c.cliques, c.moments, c.pool(knownMs), c.prices, 1, knownMs, c::judge);
-    closing.run(STEPS);
+    Closing closing = c.closed(knownMs, STEPS);
     assertThat(c.foundMs).isEqualTo(Math.min(knownMs, c.cheapestMs));
     assertThat(closing.provenMs()).isEqualTo(c.foundMs);
   }
@@ -90,11 +101,7 @@ class ClosingTest {
     Case c = new Case(seed);
     long knownMs = c.isSolvable() ? c.cheapestMs + 300 : 20_000;
     for (long steps = 1; steps < 2_000; steps *= 3) {
-      c.foundMs = knownMs;
-      Closing closing =
-          new Closing(
-              c.ground, c.cliques, c.moments, c.pool(knownMs), c.prices, 1, knownMs, c::judge);
-      closing.run(steps);
+      Closing closing = c.closed(knownMs, steps);
       assertThat(closing.provenMs()).isLessThanOrEqualTo(Math.min(knownMs, c.cheapestMs));
     }
   }
@@ -104,14 +111,10 @@ class ClosingTest {
   void mendingEndsAtALegalPlanThatCostsWhatItSays(int seed) {
     Case c = new Case(seed);
     int[] begun = c.somePlan(new Random(seed));
-    if (begun.length == 0) {
-      return;
+    if (begun.length > 0) {
+      long mendedMs = c.mended(begun, 20_000);
+      assertThat(mendedMs).isEqualTo(c.foundMs).isGreaterThanOrEqualTo(c.cheapestMs);
     }
-    long knownMs = c.plans.costMs(begun);
-    c.foundMs = knownMs;
-    long mendedMs =
-        new Mending(c.ground, c.moments, c.pool(knownMs), begun, knownMs, c::judge).run(20_000);
-    assertThat(mendedMs).isEqualTo(c.foundMs).isGreaterThanOrEqualTo(c.cheapestMs);
   }
 
   @ParameterizedTest
@@ -119,12 +122,9 @@ class ClosingTest {
   void plansOfFourBundlesAreMendedToTheBest(int seed) {
     Case c = new Case(seed);
     int[] begun = c.somePlan(new Random(seed));
-    if (begun.length == 0) {
-      return;
+    if (begun.length > 0) {
+      c.mended(begun, 200_000);
+      assertThat(c.foundMs).as(Arrays.toString(begun)).isEqualTo(c.cheapestMs);
     }
-    long knownMs = c.plans.costMs(begun);
-    c.foundMs = knownMs;
-    new Mending(c.ground, c.moments, c.pool(knownMs), begun, knownMs, c::judge).run(200_000);
-    assertThat(c.foundMs).as(Arrays.toString(begun)).isEqualTo(c.cheapestMs);
   }
 }

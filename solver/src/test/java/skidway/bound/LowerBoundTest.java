@@ -92,6 +92,7 @@ class LowerBoundTest {
     bound.close(
         knownMs,
         1_000_000,
+        () -> false,
         spotOf -> {
           long costMs = plans.costMs(spotOf);
           if (costMs == Long.MAX_VALUE) {
@@ -116,6 +117,7 @@ class LowerBoundTest {
     bound.close(
         knownMs,
         1_000_000,
+        () -> false,
         spotOf ->
             plans.costMs(spotOf) == Long.MAX_VALUE ? Judge.Verdict.ILLEGAL : Judge.Verdict.LEGAL);
     assertThat(bound.provenMs()).isLessThanOrEqualTo(cheapestMs);
@@ -126,7 +128,7 @@ class LowerBoundTest {
     RandomGround ground = ground(7);
     LowerBound bound = new LowerBound(ground, 2, 0);
     bound.gather(4000, STEPS);
-    bound.close(4000, 0, spotOf -> Judge.Verdict.SOUND);
+    bound.close(4000, 0, () -> false, spotOf -> Judge.Verdict.SOUND);
     assertThat(bound.provenMs()).isLessThanOrEqualTo(new AllPlans(ground).cheapestMs(0));
   }
 }

@@ -130,7 +130,7 @@ class BoundGroundTest {
     if (fewestLeft == 0) {
       Tribunal tribunal = new Tribunal(occupancy, Boards.ground(board), plan -> true);
       bound.gather(cheapestMs + 1, 1_000_000);
-      bound.close(cheapestMs + 1, 1_000_000, tribunal);
+      bound.close(cheapestMs + 1, 1_000_000, () -> false, tribunal);
       assertThat(bound.provenMs()).isEqualTo(cheapestMs);
       assertThat(tribunal.best().costMs()).isEqualTo(cheapestMs);
     }
