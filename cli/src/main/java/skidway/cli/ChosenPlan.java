@@ -61,6 +61,6 @@ record ChosenPlan(Job job, Path file, Plan plan, Task task) {
 
   /** What files that are made from the plan are called by. */
   String stem() {
-    return file.getFileName().toString().replaceFirst("\\.json$", "");
+    return PlanFiles.stem(file);
   }
 }

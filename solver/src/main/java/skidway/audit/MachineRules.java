@@ -14,13 +14,14 @@ import skidway.timber.Bundle;
  * mass and capacity that the audit finds.
  */
 final class MachineRules {
-  /** Steps may be written with rounded figures: to this many metres, and to this many kilograms. */
+  /**
+   * Steps may be written with rounded figures: to this many metres; masses as in {@link ToldMass}.
+   */
   private static final double TOLD_REACH_M = 0.05;
-
-  private static final double TOLD_MASS_KG = 1;
 
   private final Scene scene;
   private final Ledger ledger;
+  private final ToldMass told;
   private final StepPlaces places;
   private final Machine machine;
   private final List<ChartRow> chart;
@@ -28,6 +29,7 @@ final class MachineRules {
   MachineRules(Scene scene, Ledger ledger) {
     this.scene = scene;
     this.ledger = ledger;
+    this.told = new ToldMass(ledger, scene.task().figures());
     this.places = new StepPlaces(scene);
     this.machine = scene.task().site().machine();
     this.chart = machine.chart();
@@ -69,12 +71,10 @@ final class MachineRules {
 
   private void machineCapacity(Step step, Bundle bundle, double reachM) {
     double massKg = bundle.mass().highKg();
-    if (!(Math.abs(step.massKg() - massKg) <= TOLD_MASS_KG)) {
+    if (!(Math.abs(step.massKg() - massKg) <= ToldMass.ROUNDING_KG)) {
       told(step, " is told to weigh ", step.massKg(), massKg);
     }
-    chart.stream()
-        .filter(row -> row.reachM() >= reachM - Ledger.LENGTH_TOLERANCE_M)
-        .findFirst()
+    ChartRows.at(machine, reachM)
         .ifPresent(
             row -> machineCapacity(step, massKg, reachM, row, capacityKg(row, bundle.widthM())));
   }
@@ -99,23 +99,18 @@ final class MachineRules {
             StepPlaces.lift(step)
                 + (" weighs " + mass + " at a reach of " + length(reachM))
                 + (", chart row " + length(row.reachM())));
-    if (!(step.capacityKg() <= capacityKg + TOLD_MASS_KG)) {
+    if (!(step.capacityKg() <= capacityKg + ToldMass.ROUNDING_KG)) {
       told(step, " is told to have a capacity of ", step.capacityKg(), capacityKg);
     }
   }
 
   private void told(Step step, String words, double toldKg, double foundKg) {
-    ledger.broken(
+    told.broken(
         Rule.MACHINE_CAPACITY,
         StepPlaces.where(step),
+        StepPlaces.lift(step) + words,
         toldKg,
-        foundKg,
-        StepPlaces.lift(step)
-            + words
-            + scene.task().figures().mass(toldKg)
-            + ", the audit finds "
-            + scene.task().figures().mass(foundKg)
-            + ".");
+        foundKg);
   }
 
   private String length(double metres) {

@@ -42,7 +42,7 @@ final class WavePieces {
     this.task = task;
     ledger = new Ledger(task.figures());
     told = new ToldMass(ledger, task.figures());
-    trips = new WaveTrips(task, plan, ledger);
+    trips = new WaveTrips(task, plan, ledger, told, this::massKg);
     onSite = OnSite.of(task);
     for (Placement placement : task.pullOrder().placements()) {
       pull.put(placement.piece().mark(), pull.size());

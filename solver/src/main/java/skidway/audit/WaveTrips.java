@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import skidway.plan.PileTrip;
 import skidway.plan.Plan;
 import skidway.plan.Task;
@@ -11,7 +12,6 @@ import skidway.plan.Wave;
 import skidway.plan.Way;
 import skidway.rules.Rule;
 import skidway.site.Spot;
-import skidway.timber.Piece;
 
 /**
  * Checks the machine's trips from bundles to piles: what a load weighs against what the trip says
@@ -21,13 +21,19 @@ final class WaveTrips {
   private final Task task;
   private final Plan plan;
   private final Ledger ledger;
-  private final Map<String, Piece> pieces = new HashMap<>();
+  private final ToldMass told;
+  private final ToDoubleFunction<List<String>> massKg;
 
-  WaveTrips(Task task, Plan plan, Ledger ledger) {
+  /**
+   * @param massKg what the pieces of these marks weigh at most
+   */
+  WaveTrips(
+      Task task, Plan plan, Ledger ledger, ToldMass told, ToDoubleFunction<List<String>> massKg) {
     this.task = task;
     this.plan = plan;
     this.ledger = ledger;
-    task.delivery().pieces().forEach(piece -> pieces.put(piece.mark(), piece));
+    this.told = told;
+    this.massKg = massKg;
   }
 
   void check(Wave wave) {
@@ -35,24 +41,19 @@ final class WaveTrips {
   }
 
   private void trip(Wave wave, PileTrip trip) {
-    double massKg = massKg(trip.marks());
-    new ToldMass(ledger, task.figures())
-        .atMost(
-            Rule.MACHINE_CAPACITY,
-            "wave " + wave.number(),
-            "A trip from "
-                + trip.bundleId()
-                + " to "
-                + trip.pileId()
-                + " is told to weigh at most ",
-            trip.massKg(),
-            massKg);
+    double massKg = this.massKg.applyAsDouble(trip.marks());
+    told.atMost(
+        Rule.MACHINE_CAPACITY,
+        where(wave),
+        words(trip) + " is told to weigh at most ",
+        trip.massKg(),
+        massKg);
     ledger.most(
         Rule.MACHINE_CAPACITY,
-        "wave " + wave.number(),
+        where(wave),
         massKg,
         trip.capacityKg(),
-        mass -> "A trip from " + trip.bundleId() + " to " + trip.pileId() + " weighs " + mass);
+        mass -> words(trip) + " weighs " + mass);
     reach(wave, trip, massKg);
     for (String mark : trip.marks()) {
       boolean byMachine =
@@ -70,29 +71,27 @@ final class WaveTrips {
     Optional<Double> up =
         reachM(trip.pickStandId(), Optional.ofNullable(spots.get(trip.fromSpotId())));
     Optional<Double> down = reachM(trip.standId(), Optional.ofNullable(spots.get(trip.pileId())));
-    String words = "A trip from " + trip.bundleId() + " to " + trip.pileId();
     if (up.isEmpty() || down.isEmpty()) {
       ledger.broken(
           Rule.KNOWN,
-          "wave " + wave.number(),
+          where(wave),
           1,
           0,
-          words + " names a stand, a stack or a pile that is not there.");
+          words(trip) + " names a stand, a stack or a pile that is not there.");
       return;
     }
     double reachM = Math.max(up.get(), down.get());
     double capacityKg =
-        task.site().machine().chart().stream()
-            .filter(row -> row.reachM() >= reachM - Ledger.LENGTH_TOLERANCE_M)
-            .findFirst()
+        ChartRows.at(task.site().machine(), reachM)
             .map(row -> Math.max(0, row.capacityKg() - task.site().machine().riggingKg()))
             .orElse(0.0);
     ledger.most(
         Rule.MACHINE_CAPACITY,
-        "wave " + wave.number(),
+        where(wave),
         massKg,
         capacityKg,
-        mass -> words + " weighs " + mass + " at a reach of " + task.figures().length(reachM));
+        mass ->
+            words(trip) + " weighs " + mass + " at a reach of " + task.figures().length(reachM));
   }
 
   private Optional<Double> reachM(String standId, Optional<Spot> spot) {
@@ -109,10 +108,11 @@ final class WaveTrips {
     return spots;
   }
 
-  private double massKg(List<String> marks) {
-    return marks.stream()
-        .flatMap(mark -> Optional.ofNullable(pieces.get(mark)).stream())
-        .mapToDouble(piece -> piece.mass().highKg())
-        .sum();
+  private static String where(Wave wave) {
+    return "wave " + wave.number();
+  }
+
+  private static String words(PileTrip trip) {
+    return "A trip from " + trip.bundleId() + " to " + trip.pileId();
   }
 }

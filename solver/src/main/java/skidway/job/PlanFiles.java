@@ -80,15 +80,25 @@ public final class PlanFiles {
   public static Plan read(Path file, Task task) {
     Problems problems = new Problems();
     String name = String.valueOf(file.getFileName());
-    Path folder = Objects.requireNonNullElse(file.toAbsolutePath().getParent(), file);
     Optional<Plan> plan =
-        new InputFiles(folder, "plans are files such as plans/001.json", problems)
-            .read(name, FileBounds.MOST_PLAN_BYTES)
-            .flatMap(source -> JsonTree.read(source, problems))
-            .map(tree -> new Fields(tree, "a plan", new Values(problems, UnitSystem.METRIC, true)))
+        fields(file, "a plan", "plans are files such as plans/001.json", problems)
             .flatMap(fields -> new PlanReader(problems, task, revision(file)).plan(fields));
     problems.throwIfAny(List.of(name));
     return plan.orElseThrow();
+  }
+
+  /**
+   * Opens a JSON file of the plans' folder, all of it in SI.
+   *
+   * @param what it is of, with its article
+   * @param allowed what such files are
+   */
+  static Optional<Fields> fields(Path file, String what, String allowed, Problems problems) {
+    Path folder = Objects.requireNonNullElse(file.toAbsolutePath().getParent(), file);
+    return new InputFiles(folder, allowed, problems)
+        .read(String.valueOf(file.getFileName()), FileBounds.MOST_PLAN_BYTES)
+        .flatMap(source -> JsonTree.read(source, problems))
+        .map(tree -> new Fields(tree, what, new Values(problems, UnitSystem.METRIC, true)));
   }
 
   /**
@@ -128,7 +138,7 @@ public final class PlanFiles {
     }
   }
 
-  private static NotWritten refused(Path plans, IOException e) {
+  static NotWritten refused(Path plans, IOException e) {
     return new NotWritten(
         plans,
         "it cannot be written to (" + DiskWords.of(e) + ")",
@@ -145,6 +155,11 @@ public final class PlanFiles {
                 "plans are files such as plans/001.json",
                 "give yourself the right to read it, or name another");
     return new BadInput(List.of(problem), 0);
+  }
+
+  /** What a plan's file is called without its ending; what is made from it is called after it. */
+  public static String stem(Path file) {
+    return String.valueOf(file.getFileName()).replaceFirst("\\.json$", "");
   }
 
   /** The revision in a file's name; 0 for other files. */

@@ -181,11 +181,7 @@ final class PlanReader {
   }
 
   private static Optional<BearerRow> bearers(Fields f) {
-    int count = Plain.whole(f, "count", 1);
-    double spacingM = Plain.number(f, "spacingM");
-    double endM = Plain.number(f, "endM");
-    double lengthM = Plain.number(f, "lengthM");
-    return f.finishStrictly(() -> new BearerRow(count, spacingM, endM, lengthM));
+    return f.finishStrictly(PlanFields.bearers(f));
   }
 
   private Optional<Unplaced> unplaced(Fields f) {

@@ -2,10 +2,6 @@ package skidway.job;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import skidway.site.Footprint;
-import skidway.site.OpenSide;
-import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
 import skidway.units.Nearest;
@@ -37,24 +33,7 @@ record PlanSpots(List<Spot> given) {
 
   Optional<Spot> spot(Fields f) {
     String id = f.reference("id");
-    String zone = f.reference("zone");
     SpotKind kind = f.choice("kind", SpotKind.STACK);
-    Point centre = Points.point(f, "centreM");
-    double headingDeg = f.quantity("headingDeg", Bounds.DIRECTION);
-    double lengthM = f.quantity("lengthM", Bounds.SPOT_LENGTH);
-    double widthM = f.quantity("widthM", Bounds.SPOT_WIDTH);
-    OpenSide openSide = f.choice("openSide", OpenSide.LEFT);
-    double stripM = f.quantity("stripM", Bounds.STRIP);
-    OptionalDouble massLimitKg = f.optional("massLimitKg", Bounds.MASS_LIMIT);
-    return f.finishStrictly(
-        () ->
-            new Spot(
-                id,
-                zone,
-                kind,
-                new Footprint(centre, headingDeg, lengthM, widthM),
-                openSide,
-                stripM,
-                massLimitKg));
+    return f.finishStrictly(PlanFields.spot(f, id, kind));
   }
 }

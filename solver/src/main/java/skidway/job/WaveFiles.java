@@ -6,11 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import skidway.plan.Plan;
 import skidway.plan.WavePlan;
-import skidway.units.UnitSystem;
 
 /**
  * Reads and writes the waves of a plan beside it: {@code plans/001-waves.json} for {@code
@@ -21,8 +19,7 @@ public final class WaveFiles {
 
   /** The file beside a plan that its waves are in, whether it is there or not. */
   public static Path beside(Path planFile) {
-    String stem = String.valueOf(planFile.getFileName()).replaceFirst("\\.json$", "");
-    return planFile.resolveSibling(stem + "-waves.json");
+    return planFile.resolveSibling(PlanFiles.stem(planFile) + "-waves.json");
   }
 
   /**
@@ -41,12 +38,8 @@ public final class WaveFiles {
   private static SavedWaves read(Path file, Plan plan, PlanMark mark) {
     Problems problems = new Problems();
     String name = String.valueOf(file.getFileName());
-    Path folder = Objects.requireNonNullElse(file.toAbsolutePath().getParent(), file);
     Optional<WavePlan> waves =
-        new InputFiles(folder, "waves are files such as plans/001-waves.json", problems)
-            .read(name, FileBounds.MOST_PLAN_BYTES)
-            .flatMap(source -> JsonTree.read(source, problems))
-            .map(tree -> new Fields(tree, "waves", new Values(problems, UnitSystem.METRIC, true)))
+        PlanFiles.fields(file, "waves", "waves are files such as plans/001-waves.json", problems)
             .flatMap(fields -> new WaveReader(problems, plan, mark).waves(fields));
     problems.throwIfAny(List.of(name));
     return new SavedWaves(file, waves.orElseThrow(), problems.remarks(List.of(name)));
@@ -68,11 +61,7 @@ public final class WaveFiles {
         return file;
       }
     } catch (IOException e) {
-      throw new NotWritten(
-          plans,
-          "it cannot be written to (" + DiskWords.of(e) + ")",
-          "look whether it is a folder, may be written to and has room",
-          e);
+      throw PlanFiles.refused(plans, e);
     }
   }
 }

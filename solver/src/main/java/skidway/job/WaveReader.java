@@ -3,8 +3,8 @@ package skidway.job;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import skidway.plan.Brought;
 import skidway.plan.PieceHours;
 import skidway.plan.PileTrip;
@@ -14,9 +14,6 @@ import skidway.plan.TimberPile;
 import skidway.plan.Wave;
 import skidway.plan.WavePlan;
 import skidway.plan.Way;
-import skidway.site.Footprint;
-import skidway.site.OpenSide;
-import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
 import skidway.timber.BearerRow;
@@ -141,7 +138,7 @@ final class WaveReader {
     double heightM = Plain.number(f, "heightM");
     double massKg = Plain.number(f, "massKg");
     Optional<BearerRow> bearers =
-        f.object("bearers", "row of bearers").flatMap(WaveReader::bearers);
+        f.object("bearers", "row of bearers").flatMap(row -> row.finish(PlanFields.bearers(row)));
     return f.finish(
         () -> new TimberPile(spot.orElseThrow(), layers, heightM, massKg, bearers.orElseThrow()));
   }
@@ -155,33 +152,8 @@ final class WaveReader {
           "the plan has a stack or a bundle of that name",
           "give the pile a name of its own, wherever it stands in this file");
     }
-    String zone = f.reference("zone");
-    Point centre = Points.point(f, "centreM");
-    double headingDeg = f.quantity("headingDeg", Bounds.DIRECTION);
-    double lengthM = f.quantity("lengthM", Bounds.SPOT_LENGTH);
-    double widthM = f.quantity("widthM", Bounds.SPOT_WIDTH);
-    OpenSide openSide = f.choice("openSide", OpenSide.LEFT);
-    double stripM = f.quantity("stripM", Bounds.STRIP);
-    OptionalDouble massLimitKg = f.optional("massLimitKg", Bounds.MASS_LIMIT);
-    return f.sound()
-        ? Optional.of(
-            new Spot(
-                id,
-                zone,
-                SpotKind.STACK,
-                new Footprint(centre, headingDeg, lengthM, widthM),
-                openSide,
-                stripM,
-                massLimitKg))
-        : Optional.empty();
-  }
-
-  private static Optional<BearerRow> bearers(Fields f) {
-    int count = Plain.whole(f, "count", 1);
-    double spacingM = Plain.number(f, "spacingM");
-    double endM = Plain.number(f, "endM");
-    double lengthM = Plain.number(f, "lengthM");
-    return f.finish(() -> new BearerRow(count, spacingM, endM, lengthM));
+    Supplier<Spot> spot = PlanFields.spot(f, id, SpotKind.STACK);
+    return f.sound() ? Optional.of(spot.get()) : Optional.empty();
   }
 
   private static Optional<Brought> brought(Fields f) {

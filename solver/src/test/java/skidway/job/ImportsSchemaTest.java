@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The schema of imports.json, its reader and its writer say the same. */
 final class ImportsSchemaTest {
-  private static final SavedList LIST =
+  static final SavedList LIST =
       new SavedList(
           "list 1",
           List.of("Mark", "Length"),

@@ -8,9 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -88,20 +86,10 @@ final class MutationTest {
 
   @Test
   void ofHowListsWereRead() throws IOException {
-    SavedList list =
-        new SavedList(
-            "list 1",
-            List.of("Mark", "Length"),
-            List.of(new SavedList.Column(2, "length", Optional.of("mm"))),
-            Optional.of("{wall}-{course}"),
-            Optional.of("comma"),
-            OptionalInt.of(20),
-            Map.of("moisture", "19"),
-            Map.of("North", "W1"));
     Path file = temp.resolve(ImportsFile.FILE);
     Spoiling.ofText(
         "imports",
-        ImportsText.of(List.of(list, list), Optional.empty()),
+        ImportsText.of(List.of(ImportsSchemaTest.LIST, ImportsSchemaTest.LIST), Optional.empty()),
         input -> {
           Files.write(file, input);
           assertThat(JobDraft.open(temp).lists()).isNotNull();
