@@ -2,8 +2,11 @@ package skidway.geometry;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import skidway.erection.Placement;
 import skidway.site.Point;
 import skidway.site.Site;
@@ -79,21 +82,44 @@ public final class WalkingMap {
     for (double[] row : metres) {
       Arrays.fill(row, Double.POSITIVE_INFINITY);
     }
+    Map<List<StandingPoint>, Integer> measured = new HashMap<>();
     for (int piece = 0; piece < to.size(); piece++) {
-      for (StandingPoint point :
-          StandingPoint.of(terrain.site(), to.get(piece), terrain.walker(), graph::isWalkable)) {
-        shorten(metres, piece, starts, point);
+      List<StandingPoint> points =
+          StandingPoint.of(terrain.site(), to.get(piece), terrain.walker(), graph::isWalkable);
+      Integer same = measured.putIfAbsent(points, piece);
+      if (same == null) {
+        measure(metres, piece, starts, points);
+      } else {
+        copy(metres, same, piece);
       }
     }
     return metres;
   }
 
+  private void measure(
+      double[][] metres, int piece, List<Stop> starts, List<StandingPoint> points) {
+    for (StandingPoint point : points) {
+      shorten(metres, piece, starts, point);
+    }
+  }
+
+  /** A piece of another course at the same place is as far away. */
+  private static void copy(double[][] metres, int from, int to) {
+    for (double[] row : metres) {
+      row[to] = row[from];
+    }
+  }
+
   private void shorten(double[][] metres, int piece, List<Stop> starts, StandingPoint point) {
     Stop end = graph.stop(new ViewPoint(point.at()));
     double[] toEnd = graph.metresFrom(end);
-    for (int i = 0; i < starts.size(); i++) {
-      double walk = graph.metres(starts.get(i), end, toEnd) + point.extraM();
-      metres[i][piece] = Math.min(metres[i][piece], walk);
-    }
+    // Every start has its own row, so that all cores may work at once.
+    IntStream.range(0, starts.size())
+        .parallel()
+        .forEach(
+            i -> {
+              double walk = graph.metres(starts.get(i), end, toEnd) + point.extraM();
+              metres[i][piece] = Math.min(metres[i][piece], walk);
+            });
   }
 }

@@ -1,6 +1,5 @@
 package skidway.limits;
 
-import java.util.Comparator;
 import java.util.OptionalDouble;
 import skidway.site.ChartRow;
 import skidway.site.Grip;
@@ -15,11 +14,12 @@ public final class LoadChart {
 
   /** What the machine may lift at a reach, kg; 0 beyond the last row. */
   public static double capacityKg(Machine machine, double reachM) {
-    return machine.chart().stream()
-        .filter(row -> row.reachM() >= reachM)
-        .min(Comparator.comparingDouble(ChartRow::reachM))
-        .map(ChartRow::capacityKg)
-        .orElse(0.0);
+    for (ChartRow row : machine.chart()) {
+      if (row.reachM() >= reachM) {
+        return row.capacityKg();
+      }
+    }
+    return 0;
   }
 
   /**

@@ -249,15 +249,8 @@ final class Board {
     carryMs = new long[n][m];
     placeMs = new long[n][m];
     BundleFit fit = new BundleFit(this);
-    for (int b = 0; b < n; b++) {
-      for (int s = 0; s < m; s++) {
-        price(b, s, metres[s], fit);
-      }
-    }
     near = new int[n][];
-    for (int b = 0; b < n; b++) {
-      near[b] = nearest(placeMs[b]);
-    }
+    IntStream.range(0, n).parallel().forEach(b -> price(b, fit));
   }
 
   /** The same board as if nothing lay on it but what must stay. */
@@ -338,13 +331,25 @@ final class Board {
     throw new IllegalArgumentException("No candidate is called " + spotId + ".");
   }
 
+  /** Prices one bundle everywhere; every bundle has its own rows, so all cores may work at once. */
+  private void price(int b, BundleFit fit) {
+    for (int s = 0; s < spots.size(); s++) {
+      price(b, s, metres[s], fit);
+    }
+    near[b] = nearest(placeMs[b]);
+  }
+
   private void price(int b, int s, double[] metres, BundleFit fit) {
     placeMs[b][s] = REFUSED;
     boolean stays = home[b] == s;
     if ((fixed[b] && !stays) || (lies(b) && rack[s] && !stays)) {
       return;
     }
-    if (!(stays && fixed[b]) && !fit.refusals(b, s).isEmpty()) {
+    if (!(stays && fixed[b]) && !fit.refusalsWhereItLies(b, s).isEmpty()) {
+      return;
+    }
+    long machine = stays ? 0 : machineMs(b, s);
+    if (machine == REFUSED) {
       return;
     }
     long carry = 0;
@@ -355,20 +360,22 @@ final class Board {
       }
       carry += time.carryMs(carriers[b][i], Math.min(way, NO_WAY_M));
     }
-    long machine = stays ? 0 : machineMs(b, s);
-    if (machine == REFUSED) {
-      return;
-    }
     carryMs[b][s] = carry;
     placeMs[b][s] = carry + machine + (rack[s] && !stays ? rackMs[b] : 0);
   }
 
-  /** The machine's work of bringing a bundle to a spot where it is not, and new tags if it lay. */
+  /**
+   * The machine's work of bringing a bundle to a spot where it is not, and new tags if it lay;
+   * REFUSED if the machine cannot do it.
+   */
   private long machineMs(int b, int s) {
     Bundle bundle = bundles.get(b);
     Point place = spots.get(s).footprint().centre();
     if (!lies(b)) {
-      return time.liftMs(lifts.offTruck(bundle, massKg[b], place).orElseThrow().driveM());
+      return lifts
+          .offTruck(bundle, massKg[b], place)
+          .map(lift -> time.liftMs(lift.driveM()))
+          .orElse(REFUSED);
     }
     Point from = spots.get(home[b]).footprint().centre();
     return lifts

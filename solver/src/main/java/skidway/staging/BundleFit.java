@@ -7,6 +7,7 @@ import skidway.limits.RackRoom;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
+import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.timber.Bundle;
 
@@ -20,8 +21,19 @@ final class BundleFit {
     this.settings = board.task.settings();
   }
 
-  /** All rules that refuse, in their order; none if the bundle may lie there. */
+  /** All rules that refuse, in their order; none if the bundle may be put there. */
   List<Rule> refusals(int number, int place) {
+    List<Rule> refusals = refusalsWhereItLies(number, place);
+    if (board.home[number] != place) {
+      Point centre = board.spots.get(place).footprint().centre();
+      Bundle bundle = board.bundles.get(number);
+      refusals.addAll(board.lifts.refusals(bundle, board.massKg[number], centre));
+    }
+    return refusals;
+  }
+
+  /** The same without asking whether a machine can put it there. */
+  List<Rule> refusalsWhereItLies(int number, int place) {
     Bundle bundle = board.bundles.get(number);
     double massKg = board.massKg[number];
     Spot spot = board.spots.get(place);
@@ -34,9 +46,6 @@ final class BundleFit {
     OptionalDouble limitKg = spot.massLimitKg();
     refuse(limitKg.isPresent() && massKg > limitKg.getAsDouble(), Rule.SPOT_MASS, refusals);
     board.shared.brokenBy(board.share(place, number), massKg).ifPresent(refusals::add);
-    if (board.home[number] != place) {
-      refusals.addAll(board.lifts.refusals(bundle, massKg, spot.footprint().centre()));
-    }
     return refusals;
   }
 

@@ -2,9 +2,12 @@ package skidway.staging;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import skidway.limits.LoadChart;
 import skidway.limits.SlingTension;
@@ -18,6 +21,7 @@ import skidway.site.Machine;
 import skidway.site.MachineStand;
 import skidway.site.Point;
 import skidway.timber.Bundle;
+import skidway.timber.Load;
 
 /** Chooses the stand from which the machine puts a bundle down: the one with the shortest drive. */
 public final class Lifts {
@@ -34,30 +38,47 @@ public final class Lifts {
     }
   }
 
+  /** A stand and how far a place is from it. */
+  private record Reach(MachineStand stand, double metres) {}
+
   private final Task task;
   private final Machine machine;
+  private final double farthestM;
   private final LinesAbove lines;
   private final TravelWidth travelWidth;
+
+  /** Where the truck of each load stands. */
+  private final Map<String, Point> trucks = new HashMap<>();
+
+  /** Several searches ask at once. */
+  private final Map<Point, List<Reach>> inReach = new ConcurrentHashMap<>();
 
   public Lifts(Task task) {
     this.task = task;
     this.machine = task.site().machine();
+    this.farthestM = LoadChart.farthestM(machine);
     this.lines = new LinesAbove(task);
     this.travelWidth =
         new TravelWidth(
             task.settings().get(Setting.TRAVEL_CLEARANCE),
             task.settings().get(Setting.TRAVEL_LEAST));
+    for (Load load : task.delivery().loads()) {
+      task.site()
+          .truckStand(load.truckStandId())
+          .ifPresent(stand -> trucks.put(load.id(), stand.area().centre()));
+    }
   }
 
   /** The best lift of a bundle from its truck onto a place, if the machine can do it. */
   Optional<Lift> offTruck(Bundle bundle, double massKg, Point place) {
     Point truck = truckOf(bundle);
     Lift best = null;
-    for (MachineStand stand : machine.stands()) {
-      Lift lift = lift(bundle, stand, truck, List.of(place));
-      if (refusals(bundle, massKg, lift, List.of(truck, stand.at(), place)).isEmpty()
-          && laneTakes(bundle, stand)) {
-        best = better(best, lift);
+    for (Reach reach : reaches(place)) {
+      Lift lift = lift(bundle, reach, truck);
+      if (isBetter(lift, best)
+          && refusals(bundle, massKg, lift, List.of(truck, lift.stand().at(), place)).isEmpty()
+          && laneTakes(bundle, lift.stand())) {
+        best = lift;
       }
     }
     return Optional.ofNullable(best);
@@ -68,10 +89,13 @@ public final class Lifts {
    */
   Optional<Lift> across(Bundle bundle, double massKg, Point machineAt, Point from, Point to) {
     Lift best = null;
-    for (MachineStand stand : machine.stands()) {
-      Lift lift = lift(bundle, stand, machineAt, List.of(from, to));
-      if (refusals(bundle, massKg, lift, List.of(from, stand.at(), to)).isEmpty()) {
-        best = better(best, lift);
+    for (Reach reach : reaches(to)) {
+      Point stand = reach.stand().at();
+      Reach farther = new Reach(reach.stand(), Math.max(reach.metres(), stand.distanceTo(from)));
+      Lift lift = lift(bundle, farther, machineAt);
+      if (isBetter(lift, best)
+          && refusals(bundle, massKg, lift, List.of(from, stand, to)).isEmpty()) {
+        best = lift;
       }
     }
     return Optional.ofNullable(best);
@@ -83,20 +107,35 @@ public final class Lifts {
    */
   public Optional<Lift> move(Bundle bundle, double massKg, Point from, Point to) {
     Lift best = null;
-    for (MachineStand pick : machine.stands()) {
-      Lift up = lift(bundle, pick, pick.at(), List.of(from));
-      if (!refusals(bundle, massKg, up, List.of(from, pick.at())).isEmpty()) {
+    for (Reach pick : reaches(from)) {
+      Point pickAt = pick.stand().at();
+      Lift up = lift(bundle, pick, pickAt);
+      if (!refusals(bundle, massKg, up, List.of(from, pickAt)).isEmpty()) {
         continue;
       }
-      for (MachineStand stand : machine.stands()) {
-        Lift down = lift(bundle, stand, pick.at(), List.of(to));
-        List<Point> way = List.of(from, pick.at(), stand.at(), to);
-        if (refusals(bundle, massKg, down, way).isEmpty() && mayDrive(bundle, pick, stand)) {
-          best = better(best, farther(up, down));
+      for (Reach reach : reaches(to)) {
+        Lift down = lift(bundle, reach, pickAt);
+        Lift both = farther(up, down);
+        List<Point> way = List.of(from, pickAt, reach.stand().at(), to);
+        if (isBetter(both, best)
+            && refusals(bundle, massKg, down, way).isEmpty()
+            && mayDrive(bundle, pick.stand(), reach.stand())) {
+          best = both;
         }
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /** The stands from which the chart goes as far as a place, in the machine's order. */
+  private List<Reach> reaches(Point place) {
+    return inReach.computeIfAbsent(
+        place,
+        there ->
+            machine.stands().stream()
+                .map(stand -> new Reach(stand, stand.at().distanceTo(there)))
+                .filter(reach -> reach.metres() <= farthestM)
+                .toList());
   }
 
   private boolean mayDrive(Bundle bundle, MachineStand from, MachineStand to) {
@@ -117,7 +156,7 @@ public final class Lifts {
     Set<Rule> fewest = EnumSet.noneOf(Rule.class);
     for (MachineStand stand : machine.stands()) {
       Point truck = truckOf(bundle);
-      Lift lift = lift(bundle, stand, truck, List.of(place));
+      Lift lift = lift(bundle, new Reach(stand, stand.at().distanceTo(place)), truck);
       Set<Rule> refusals = refusals(bundle, massKg, lift, List.of(truck, stand.at(), place));
       if (!laneTakes(bundle, stand)) {
         refusals.add(Rule.TRAVEL_WIDTH);
@@ -137,21 +176,15 @@ public final class Lifts {
     return LoadChart.bundleCapacityKg(machine, reachM, bundle.widthM());
   }
 
-  private Lift lift(Bundle bundle, MachineStand stand, Point machineAt, List<Point> places) {
-    double reachM = 0;
-    for (Point place : places) {
-      reachM = Math.max(reachM, stand.at().distanceTo(place));
-    }
-    double driveM = machineAt.distanceTo(stand.at());
-    return new Lift(stand, driveM, reachM, capacityKg(bundle, reachM));
+  private Lift lift(Bundle bundle, Reach reach, Point machineAt) {
+    double driveM = machineAt.distanceTo(reach.stand().at());
+    return new Lift(reach.stand(), driveM, reach.metres(), capacityKg(bundle, reach.metres()));
   }
 
-  private static Lift better(@Nullable Lift best, Lift lift) {
-    boolean better =
-        best == null
-            || lift.driveM() < best.driveM() - 1e-9
-            || (lift.driveM() < best.driveM() + 1e-9 && lift.reachM() < best.reachM() - 1e-9);
-    return better ? lift : best;
+  private static boolean isBetter(Lift lift, @Nullable Lift best) {
+    return best == null
+        || lift.driveM() < best.driveM() - 1e-9
+        || (lift.driveM() < best.driveM() + 1e-9 && lift.reachM() < best.reachM() - 1e-9);
   }
 
   /**
@@ -159,7 +192,7 @@ public final class Lifts {
    */
   private Set<Rule> refusals(Bundle bundle, double massKg, Lift lift, List<Point> way) {
     Set<Rule> refusals = EnumSet.noneOf(Rule.class);
-    if (lift.reachM() > LoadChart.farthestM(machine)) {
+    if (lift.reachM() > farthestM) {
       refusals.add(Rule.MACHINE_REACH);
     } else if (lift.capacityKg() < massKg) {
       refusals.add(Rule.MACHINE_CAPACITY);
@@ -197,12 +230,10 @@ public final class Lifts {
   }
 
   private Point truckOf(Bundle bundle) {
-    return task.delivery()
-        .load(bundle.loadId())
-        .flatMap(load -> task.site().truckStand(load.truckStandId()))
-        .orElseThrow(
-            () -> new IllegalArgumentException("The load of " + bundle.id() + " has no stand."))
-        .area()
-        .centre();
+    Point truck = trucks.get(bundle.loadId());
+    if (truck == null) {
+      throw new IllegalArgumentException("The load of " + bundle.id() + " has no stand.");
+    }
+    return truck;
   }
 }

@@ -275,6 +275,16 @@ final class Occupancy {
     return illegalStacks == 0 && brokenRules() <= tolerated;
   }
 
+  /**
+   * Whether a bundle on a spot can make another spot illegal that it does not exclude: by a limit
+   * that stacks share, a path that they shut together, or a rule that was forgiven.
+   */
+  boolean changesFarOff(int spot) {
+    return board.shared.count() > 0
+        || isTolerant()
+        || shutTogether.stream().anyMatch(set -> Arrays.stream(set).anyMatch(s -> s == spot));
+  }
+
   /** Whether something that lies there from the start breaks a rule, which is forgiven. */
   boolean isTolerant() {
     return tolerated > 0;
