@@ -34,7 +34,7 @@ final class DirectModel implements Contestant {
 
   @Override
   public String name() {
-    return "exact solver";
+    return "exact solver, direct";
   }
 
   @Override

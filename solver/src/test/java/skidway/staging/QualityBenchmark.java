@@ -84,9 +84,13 @@ class QualityBenchmark {
    * The direct model grows with the square of the bundles and is left out where it is too large.
    */
   private static List<Contestant> contestants(int size) {
-    return size <= 80
-        ? List.of(new OwnSearch(), new StockMoves(), new DirectModel(8))
-        : List.of(new OwnSearch(), new StockMoves());
+    List<Contestant> all =
+        new ArrayList<>(List.of(new OwnStaging(), new OwnSearch(), new StackModel(8)));
+    all.add(new StockMoves());
+    if (size <= 80) {
+      all.add(new DirectModel(8));
+    }
+    return all;
   }
 
   private static Occupancy started(Board board) {
