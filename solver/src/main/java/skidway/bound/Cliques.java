@@ -87,6 +87,23 @@ final class Cliques {
     }
   }
 
+  /**
+   * The rents that a spot pays.
+   *
+   * @param moments at which it is used, a bit each
+   * @return their numbers among the prices
+   */
+  int[] rents(int spot, long moments, Prices prices) {
+    int[] rents = new int[ofSpot[spot].length * Long.bitCount(moments)];
+    int count = 0;
+    for (int g : ofSpot[spot]) {
+      for (long left = moments; left != 0; left &= left - 1) {
+        rents[count++] = prices.rent(g, Long.numberOfTrailingZeros(left));
+      }
+    }
+    return rents;
+  }
+
   /** The groups a spot belongs to. */
   int[] ofSpot(int spot) {
     return ofSpot[spot];

@@ -52,6 +52,7 @@ final class Closing {
           Comparator.comparingLong((Part part) -> part.boundMs)
               .thenComparingInt(part -> part.number));
 
+  private final long knownMs;
   private long bestMs;
   private long rejectedMs = Long.MAX_VALUE;
 
@@ -67,23 +68,18 @@ final class Closing {
    * @param costMs of the known plan
    */
   Closing(
-      Ground ground,
-      Cliques cliques,
-      int moments,
-      Pool pool,
-      Prices prices,
-      int few,
-      long costMs,
-      Judge judge) {
+      Ground ground, Cliques cliques, int moments, Pool pool, int few, long costMs, Judge judge) {
     this.ground = ground;
     this.moments = moments;
     this.pool = pool;
     this.judge = judge;
     this.clashes = new Clashes(ground);
     this.few = few;
+    this.knownMs = costMs;
     this.bestMs = costMs;
-    this.relaxation = new PoolRelaxation(ground, cliques, pool, prices);
-    parts.add(new Part(IntStream.range(0, pool.columns.size()).toArray(), pool.boundMs, prices, 0));
+    this.relaxation = new PoolRelaxation(ground, cliques, pool);
+    int[] all = IntStream.range(0, pool.columns.size()).toArray();
+    parts.add(new Part(all, pool.boundMs, pool.prices, 0));
   }
 
   /** Goes on until no part is left, the steps are spent or it is stopped. */
@@ -105,7 +101,8 @@ final class Closing {
   long provenMs() {
     long open = parts.isEmpty() ? Long.MAX_VALUE : parts.peek().boundMs;
     long least = Math.min(Math.min(open, stuckMs), Math.min(bestMs, rejectedMs));
-    return pool.complete ? Math.max(pool.boundMs, least) : pool.boundMs;
+    long begunMs = Math.min(pool.boundMs, knownMs);
+    return pool.complete ? Math.max(begunMs, least) : begunMs;
   }
 
   private void look(Part part) {

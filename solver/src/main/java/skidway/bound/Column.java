@@ -37,6 +37,24 @@ final class Column {
     this.costMs = sum;
   }
 
+  private Column(Column same, long valueMs, long gainMs) {
+    this.spot = same.spot;
+    this.set = same.set;
+    this.moments = same.moments;
+    this.costMs = same.costMs;
+    this.valueMs = valueMs;
+    this.excessMs = valueMs - gainMs;
+  }
+
+  /**
+   * The same set at other prices.
+   *
+   * @param gain the least that a set on this spot costs at them
+   */
+  Column priced(long value, long gain) {
+    return new Column(this, value, gain);
+  }
+
   /** A bundle's even share of the excess. */
   double shareMs() {
     return (double) excessMs / set.length;

@@ -9,13 +9,26 @@ import java.util.function.BooleanSupplier;
  * memory). Only the way to the prices is guesswork in floating point; what they prove is exact.
  */
 final class DualAscent {
-  private static final double FRESH_SHARE = 0.05;
-  private static final int PATIENCE = 5;
+  /**
+   * How an ascent goes.
+   *
+   * @param freshShare of the last answer in the average
+   * @param patience failures at one stride
+   */
+  record Pace(double freshShare, int patience) {}
+
+  /** Most bound for few steps. */
+  static final Pace BRISK = new Pace(0.05, 5);
+
+  /** Slower, with better averages: they tell what the relaxation takes too often. */
+  static final Pace STEADY = new Pace(0.02, 20);
+
   private static final double FIRST_STRIDE = 0.1;
   private static final double LONGEST_STRIDE = 2;
   private static final double SHORTEST_STRIDE = 1e-3;
 
   private final Lagrangian relaxation;
+  private final Pace pace;
   private final Prices best;
   private final Prices trial;
 
@@ -28,7 +41,12 @@ final class DualAscent {
   private int failures;
 
   DualAscent(Lagrangian relaxation, Prices start) {
+    this(relaxation, start, BRISK);
+  }
+
+  DualAscent(Lagrangian relaxation, Prices start, Pace pace) {
     this.relaxation = relaxation;
+    this.pace = pace;
     this.best = start.copy();
     this.trial = start.copy();
     this.off = new double[start.ms.length];
@@ -77,13 +95,13 @@ final class DualAscent {
     for (int i = 0; i < way.length; i++) {
       along += way[i] * off[i];
     }
-    turn(FRESH_SHARE);
+    turn(pace.freshShare);
     if (value > bestMs) {
       bestMs = value;
       best.take(trial);
       failures = 0;
       stride = along > 0 ? Math.min(LONGEST_STRIDE, 1.1 * stride) : stride;
-    } else if (++failures >= PATIENCE) {
+    } else if (++failures >= pace.patience) {
       failures = 0;
       stride *= 0.66;
     }

@@ -57,14 +57,18 @@ public final class LowerBound {
    *
    * @param costMs of the known plan
    * @param mostSteps sets to look at; none are gathered if they do not last
+   * @param stopped ends the work early
    */
-  public void gather(long costMs, long mostSteps) {
+  public void gather(long costMs, long mostSteps, BooleanSupplier stopped) {
     if (mayLeave > 0 || (pool != null && pool.costMs == costMs)) {
       return;
     }
     Relaxation relaxation = relaxation();
-    pool = Pool.of(ground, relaxation, prices, costMs, mostSteps);
-    steps += relaxation.steps();
+    Pool gathered = Pool.of(ground, relaxation, prices, costMs, mostSteps);
+    Strengthening strengthening = new Strengthening(ground, cliques, gathered);
+    pool = strengthening.run(mostSteps, stopped);
+    provenMs = Math.max(provenMs, Math.min(costMs, pool.boundMs));
+    steps += relaxation.steps() + strengthening.steps();
   }
 
   /**
@@ -80,8 +84,7 @@ public final class LowerBound {
     if (mayLeave > 0 || pool == null) {
       return;
     }
-    Closing closing =
-        new Closing(ground, cliques, moments, pool, prices, Closing.FEW, costMs, judge);
+    Closing closing = new Closing(ground, cliques, moments, pool, Closing.FEW, costMs, judge);
     closing.run(mostSteps, stopped);
     provenMs = Math.max(provenMs, closing.provenMs());
     steps += closing.steps();

@@ -1,6 +1,7 @@
 package skidway.bound;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -26,6 +27,12 @@ final class Pool {
   /** Whether no set is missing. */
   final boolean complete;
 
+  /** At which the sets told their excesses. */
+  final Prices prices;
+
+  /** Sets of which a plan has one at most and which the prices charge, by places in the columns. */
+  final List<BitSet> rivals;
+
   /** By spot. */
   final List<Column> columns;
 
@@ -33,16 +40,25 @@ final class Pool {
   final List<List<Column>> ofBundle;
 
   private Pool(
+      Ground ground,
       long costMs,
       long boundMs,
       boolean complete,
       List<Column> columns,
-      List<List<Column>> ofBundle) {
+      Prices prices,
+      List<BitSet> rivals) {
     this.columns = columns;
     this.costMs = costMs;
     this.boundMs = boundMs;
     this.complete = complete;
-    this.ofBundle = ofBundle;
+    this.prices = prices;
+    this.rivals = rivals;
+    this.ofBundle = byBundle(ground, columns);
+  }
+
+  /** The sets that are left of it, priced anew. */
+  Pool priced(Ground ground, long atMs, List<Column> left, Prices anew, List<BitSet> charged) {
+    return new Pool(ground, costMs, atMs, complete, left, anew, charged);
   }
 
   /**
@@ -56,10 +72,10 @@ final class Pool {
     for (int i = 0; i < MOST_TRIES && relaxation.steps() < mostSteps; i++, below /= 2) {
       List<Column> columns = new ArrayList<>();
       if (gather(ground, relaxation, prices, below, mostSteps, columns)) {
-        return new Pool(costMs, boundMs, i == 0, columns, byBundle(ground, columns));
+        return new Pool(ground, costMs, boundMs, i == 0, columns, prices, List.of());
       }
     }
-    return new Pool(costMs, boundMs, false, List.of(), byBundle(ground, List.of()));
+    return new Pool(ground, costMs, boundMs, false, List.of(), prices, List.of());
   }
 
   private static boolean gather(

@@ -5,8 +5,9 @@ import java.util.stream.IntStream;
 
 /**
  * What a bundle is worth where it is placed, what a group of excluding spots takes for being used
- * at a moment, and what using up all of a shared sum costs; person-milliseconds. Whole numbers, one
- * row of them: whatever they are, the bound that follows from them holds.
+ * at a moment, what using up all of a shared sum costs, and what rivals are charged if there are
+ * any; person-milliseconds. Whole numbers, one row of them: whatever they are, the bound that
+ * follows from them holds.
  */
 final class Prices {
   private static final int[] NOTHING = {};
@@ -15,7 +16,7 @@ final class Prices {
   private final int moments;
   private final int firstSum;
 
-  /** Worth of the bundles, rent of the groups by moment, toll of the sums. */
+  /** Worth of the bundles, rent of the groups by moment, toll of the sums, charges of rivals. */
   final long[] ms;
 
   Prices(int bundles, int groups, int moments, int sums) {
@@ -30,6 +31,14 @@ final class Prices {
         new Prices(bundles, (firstSum - bundles) / moments, moments, ms.length - firstSum);
     copy.take(this);
     return copy;
+  }
+
+  /** The same prices with so many charges more at their end, for nothing so far. */
+  Prices grown(int more) {
+    Prices grown =
+        new Prices(bundles, (firstSum - bundles) / moments, moments, ms.length - firstSum + more);
+    System.arraycopy(ms, 0, grown.ms, 0, ms.length);
+    return grown;
   }
 
   void take(Prices other) {

@@ -107,7 +107,7 @@ final class Proving {
 
   /** The cheaper the known plan, the fewer sets count. */
   private void gather(LowerBound proven, Occupancy plan) {
-    proven.gather(plan.costMs(), GATHERING * limits.calculations());
+    proven.gather(plan.costMs(), GATHERING * limits.calculations(), stop::pressed);
   }
 
   private boolean isOpen(LowerBound proven, Tribunal tribunal) {

@@ -61,7 +61,7 @@ class ClosingTest {
     Closing closed(long knownMs, long steps) {
       foundMs = knownMs;
       Closing closing =
-          new Closing(ground, cliques, moments, pool(knownMs), prices, 1, knownMs, this::judge);
+          new Closing(ground, cliques, moments, pool(knownMs), 1, knownMs, this::judge);
       closing.run(steps, () -> false);
       return closing;
     }

@@ -88,7 +88,7 @@ class LowerBoundTest {
     long knownMs = cheapestMs == Long.MAX_VALUE ? 20_000 : cheapestMs + 1 + seed * 10L;
     LowerBound bound = raised(ground, seed, 0, knownMs);
     long[] foundMs = {knownMs};
-    bound.gather(knownMs, STEPS);
+    bound.gather(knownMs, STEPS, () -> false);
     bound.close(
         knownMs,
         1_000_000,
@@ -113,7 +113,7 @@ class LowerBoundTest {
     long cheapestMs = plans.cheapestMs(0);
     long knownMs = cheapestMs == Long.MAX_VALUE ? 20_000 : cheapestMs + 400;
     LowerBound bound = raised(ground, seed, 0, knownMs);
-    bound.gather(knownMs, STEPS);
+    bound.gather(knownMs, STEPS, () -> false);
     bound.close(
         knownMs,
         1_000_000,
@@ -127,7 +127,7 @@ class LowerBoundTest {
   void closingThatMayNotLookAtAllLeavesTheBoundAsItIs() {
     RandomGround ground = ground(7);
     LowerBound bound = new LowerBound(ground, 2, 0);
-    bound.gather(4000, STEPS);
+    bound.gather(4000, STEPS, () -> false);
     bound.close(4000, 0, () -> false, spotOf -> Judge.Verdict.SOUND);
     assertThat(bound.provenMs()).isLessThanOrEqualTo(new AllPlans(ground).cheapestMs(0));
   }

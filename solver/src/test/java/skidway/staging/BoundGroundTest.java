@@ -129,7 +129,7 @@ class BoundGroundTest {
     assertThat(bound.provenMs()).isPositive().isLessThanOrEqualTo(cheapestMs);
     if (fewestLeft == 0) {
       Tribunal tribunal = new Tribunal(occupancy, Boards.ground(board), plan -> true);
-      bound.gather(cheapestMs + 1, 1_000_000);
+      bound.gather(cheapestMs + 1, 1_000_000, () -> false);
       bound.close(cheapestMs + 1, 1_000_000, () -> false, tribunal);
       assertThat(bound.provenMs()).isEqualTo(cheapestMs);
       assertThat(tribunal.best().costMs()).isEqualTo(cheapestMs);
