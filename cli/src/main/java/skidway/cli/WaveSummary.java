@@ -38,12 +38,6 @@ final class WaveSummary {
     lines.add("");
     lines.addAll(hours().lines());
     lines.add(saving());
-    lines.addAll(
-        Wrap.sentence(
-            "Counts what 'stage' counts, and besides each piece moved aside inside its bundle"
-                + " because one in a lower layer is needed before it.",
-            0,
-            0));
     waves.waves().forEach(wave -> lines.addAll(wave(wave)));
     return lines;
   }
