@@ -51,6 +51,9 @@ final class Timbers {
   /** What lies beneath each piece: lower layers of its bundle, and lower bundles that it meets. */
   final int[][] beneath;
 
+  /** What lies over each piece: those that it lies beneath. */
+  final int[][] above;
+
   /** The turn of each piece, which all of its level have. */
   final int[] turn;
 
@@ -99,6 +102,22 @@ final class Timbers {
     for (int s = 0; s < stacks.size(); s++) {
       take(s, presence, metres[s]);
     }
+    above = turnedRound(beneath);
+  }
+
+  private static int[][] turnedRound(int[][] beneath) {
+    List<List<Integer>> above = new ArrayList<>();
+    for (int i = 0; i < beneath.length; i++) {
+      above.add(new ArrayList<>());
+    }
+    for (int i = 0; i < beneath.length; i++) {
+      for (int lower : beneath[i]) {
+        above.get(lower).add(i);
+      }
+    }
+    return above.stream()
+        .map(some -> some.stream().mapToInt(Integer::intValue).toArray())
+        .toArray(int[][]::new);
   }
 
   private void take(int s, Presence presence, double[] metres) {

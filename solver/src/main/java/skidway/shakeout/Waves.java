@@ -109,7 +109,7 @@ public final class Waves {
     WaveDraft[] last = new WaveDraft[n];
     for (int to = 1; to < n; to++) {
       costMs[to] = Long.MAX_VALUE;
-      for (int from = Math.max(0, to - mostCourses()); from < to; from++) {
+      for (int from = 0; from < to; from++) {
         WaveDraft draft = draft(from, to);
         if (costMs[from] + draft.cost().totalMs() < costMs[to]) {
           costMs[to] = costMs[from] + draft.cost().totalMs();
@@ -124,8 +124,10 @@ public final class Waves {
     return path;
   }
 
-  private int mostCourses() {
-    return (int) task.settings().get(Setting.COURSES_AHEAD);
+  /** Up to where a wave brings whatever pays; of what comes later only what is dug out before. */
+  private int near(int fromPoint) {
+    int ahead = (int) task.settings().get(Setting.COURSES_AHEAD);
+    return points[Math.min(points.length - 1, fromPoint + ahead)];
   }
 
   private int indexOf(int laid) {
@@ -141,7 +143,11 @@ public final class Waves {
             withoutPiles.contains(from)
                 ? search.straight(from, to)
                 : search.best(
-                    from, to, room.heightsM(from, to), mostLayers.getOrDefault(from, Map.of())));
+                    from,
+                    to,
+                    near(fromPoint),
+                    room.heightsM(from, to),
+                    mostLayers.getOrDefault(from, Map.of())));
   }
 
   private List<Wave> written(List<WaveDraft> drafts) {

@@ -39,9 +39,7 @@ public record Bundle(
     return packed.stream().filter(p -> p.layer() > piece.layer()).map(PackedPiece::piece).toList();
   }
 
-  /**
-   * The pieces that it lies over: all of lower layers, since layers are laid across (assumption).
-   */
+  /** The pieces that it lies over: all of lower layers, whichever it touches (assumption). */
   public List<Piece> beneath(PackedPiece piece) {
     return packed.stream().filter(p -> p.layer() < piece.layer()).map(PackedPiece::piece).toList();
   }
