@@ -14,7 +14,6 @@ final class Trial {
   private static final int IN_BUNDLE = -1;
 
   private final Timbers timbers;
-  private final Room room;
   private final Pricing pricing;
   private final PileRules rules;
   private final double[][] bringM;
@@ -37,7 +36,6 @@ final class Trial {
       int to,
       List<PileDraft> drafts) {
     this.timbers = timbers;
-    this.room = room;
     this.pricing = pricing;
     this.rules = rules;
     this.from = from;
