@@ -72,7 +72,8 @@ final class PlanSummary {
   private TextTable hours() {
     List<String> heads =
         new ArrayList<>(
-            List.of("crew hours", ">placed", ">carry", ">pick", ">rehandle", ">set-down"));
+            List.of(
+                "crew hours", ">placed", ">carry", ">pick", ">rehandle", ">inside", ">set-down"));
     heads.addAll(replanned() ? List.of(">machine", ">moves", ">all") : List.of(">machine", ">all"));
     TextTable table = new TextTable(heads.toArray(String[]::new));
     int delivered = task.delivery().bundles().size();
@@ -92,6 +93,7 @@ final class PlanSummary {
                 figures.hours(effort.carryS()),
                 figures.hours(effort.pickS()),
                 figures.hours(effort.rehandleS()),
+                inside(effort),
                 figures.hours(effort.setDownS()),
                 figures.hours(effort.machineS())));
     if (replanned()) {
@@ -99,6 +101,11 @@ final class PlanSummary {
     }
     cells.add(figures.hours(effort.totalS()));
     return cells.toArray(String[]::new);
+  }
+
+  /** A plan from before this was counted says nothing of it. */
+  private String inside(Effort effort) {
+    return effort.insideS().isPresent() ? figures.hours(effort.insideS().getAsDouble()) : "?";
   }
 
   /** Whether something lay there when the plan was made. */

@@ -13,6 +13,11 @@ import skidway.units.Figures;
 
 /** Writes down what waves amount to: hours with and without them, and what each brings where. */
 final class WaveSummary {
+  private static final double S_PER_MIN = 60;
+
+  /** Hours of handling are known no better than to the hundredth part (assumption). */
+  private static final double WORTH_A_WAVE = 0.01;
+
   private final Task task;
   private final WavePlan waves;
   private final Figures figures;
@@ -37,13 +42,7 @@ final class WaveSummary {
             waves.waves().size()));
     lines.add("");
     lines.addAll(hours().lines());
-    lines.add(saving());
-    lines.addAll(
-        Wrap.sentence(
-            "Counts what 'stage' counts, and besides each piece moved aside inside its bundle"
-                + " because one in a lower layer is needed before it.",
-            0,
-            0));
+    lines.addAll(Wrap.sentence(saving(), 0, 2));
     waves.waves().forEach(wave -> lines.addAll(wave(wave)));
     return lines;
   }
@@ -71,14 +70,22 @@ final class WaveSummary {
   }
 
   private String saving() {
+    if (waves.waves().isEmpty()) {
+      return "No wave saves time here: pull every piece straight from its bundle.";
+    }
     double savedS = waves.straight().totalS() - waves.hours().totalS();
-    return waves.waves().isEmpty()
-        ? "No wave saves time here: pull every piece straight from its bundle."
-        : String.format(
+    double share = savedS / waves.straight().totalS();
+    boolean seconds = savedS < 2 * S_PER_MIN;
+    String saving =
+        String.format(
             Locale.ROOT,
-            "Waves save %.0f min, %.1f %%.",
-            savedS / 60,
-            100 * savedS / waves.straight().totalS());
+            "Waves save %.0f %s, %.1f %%.",
+            seconds ? savedS : savedS / S_PER_MIN,
+            seconds ? "s" : "min",
+            100 * share);
+    return share < WORTH_A_WAVE
+        ? saving + " The times behind that are not known so nearly: wave or no wave is the crew's."
+        : saving;
   }
 
   private List<String> wave(Wave wave) {

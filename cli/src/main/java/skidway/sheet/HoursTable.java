@@ -30,6 +30,7 @@ final class HoursTable {
             "Carry",
             "Pick",
             "Rehandle",
+            "Inside bundles",
             "Set down",
             "Machine",
             "Together",
@@ -49,7 +50,10 @@ final class HoursTable {
     if (!proof.isEmpty()) {
       page.leaf("p", String.join(" ", proof));
     }
-    page.leaf("p", "Hours of all people added up. The times behind them are settings of the job.");
+    page.leaf(
+        "p",
+        "Hours of all people added up. The times behind them are settings of the job. Inside"
+            + " bundles: moving pieces aside that lie over one of a lower layer needed earlier.");
     page.close().line();
   }
 
@@ -63,6 +67,11 @@ final class HoursTable {
     figure(effort.carryS());
     figure(effort.pickS());
     figure(effort.rehandleS());
+    table.cell(
+        "figure",
+        effort.insideS().isPresent()
+            ? task.figures().hours(effort.insideS().getAsDouble())
+            : "not counted");
     figure(effort.setDownS());
     figure(effort.machineS());
     Markup together = table.openCell("figure together");

@@ -14,9 +14,9 @@ import skidway.rules.Rule;
 /**
  * Writes everything the crew holds as one page: the stack map, what to heed before the first lift,
  * how the spots are set out, the unloading sheet, what to have on site, what is left to people, the
- * figures behind it all, the pull list, the waves, a sign for each stack, and a placard for each
- * deck and yard. The page needs no network and runs nothing, so it opens from a phone's file store
- * and prints on any of the usual papers.
+ * figures behind it all, the pull list, the waves, a sign for each stack and pile, a placard for
+ * each deck and yard. The page needs no network and runs nothing, so it opens from a phone's file
+ * store and prints on any of the usual papers.
  */
 public final class Packet {
   private Packet() {}
@@ -111,13 +111,16 @@ public final class Packet {
     if (parts.contains(Part.SIGNS)) {
       StackSigns.write(page, task, plan, audit.stackMargins(), head);
     }
+    if (waves.isPresent() && (parts.contains(Part.SIGNS) || parts.contains(Part.WAVES))) {
+      PileSigns.write(page, task, waves.get(), PullList.of(task, plan), head);
+    }
     if (parts.contains(Part.PLACARDS)) {
       Placards.write(page, task, Placard.of(task, plan, audit), head);
     }
     page.close().line();
     page.leaf("footer", head.words() + ". Full fingerprint of this plan: " + fingerprint);
     page.close().close();
-    String signs = SignSizes.rules(stacks);
+    String signs = SignSizes.rules(stacks, waves.map(PileSigns::layerCounts).orElse(List.of()));
     return new StyledPage(
         "<!DOCTYPE html>\n" + page.done() + "\n",
         PageStyle.packet(paper, signs) + PageStyle.waves(parts),

@@ -19,7 +19,8 @@ import skidway.timber.Piece;
  * @param people who carry it together
  * @param device whether it may be too heavy for the largest team
  * @param piled where it lies instead of in its bundle, if a wave brought it to a pile before
- * @param over what lies over it in higher tiers when its turn comes, the highest tier first
+ * @param over what is moved aside when its turn comes: of higher tiers, the highest first, then of
+ *     higher layers of its own bundle
  */
 public record PullLine(
     int turn,

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import skidway.erection.Placement;
 import skidway.erection.PullOrder;
 import skidway.plan.Plan;
@@ -18,6 +19,7 @@ import skidway.plan.Wave;
 import skidway.site.SpotKind;
 import skidway.timber.Bundle;
 import skidway.timber.PackedPiece;
+import skidway.timber.Piece;
 
 /** Looks up, in the order in which walls go up, where each piece lies and what lies over it. */
 public final class PullList {
@@ -93,30 +95,34 @@ public final class PullList {
         team.people(placement.piece()),
         team.needsDevice(placement.piece()),
         piled,
-        piled.isPresent() ? List.of() : berth.map(b -> over(b, index)).orElse(List.of()));
+        piled.isPresent() ? List.of() : berth.map(b -> over(b, found, index)).orElse(List.of()));
   }
 
-  private List<PullLine.Over> over(Berth berth, int index) {
+  private List<PullLine.Over> over(Berth berth, Found found, int index) {
     if (berth.rack()) {
       return List.of();
     }
     List<String> ids = berth.stack().bundleIds();
     List<String> above = new ArrayList<>(ids.subList(berth.at() + 1, ids.size()));
     Collections.reverse(above);
-    return above.stream()
-        .flatMap(id -> task.delivery().bundle(id).stream())
-        .flatMap(bundle -> stillThere(bundle, index).stream())
-        .toList();
+    Stream<PullLine.Over> higherTiers =
+        above.stream()
+            .flatMap(id -> task.delivery().bundle(id).stream())
+            .flatMap(bundle -> stillThere(bundle, bundle.pieces(), index));
+    Piece own = order.placements().get(index).piece();
+    List<Piece> higherLayers = found.bundle().above(new PackedPiece(own, found.layer()));
+    return Stream.concat(higherTiers, stillThere(found.bundle(), higherLayers, index)).toList();
   }
 
-  /** Pieces that are in a bundle at a turn and needed after it, first needed first. */
-  private List<PullLine.Over> stillThere(Bundle bundle, int index) {
-    return bundle.packed().stream()
-        .map(PackedPiece::piece)
-        .filter(piece -> order.indexOf(piece) > index)
+  /**
+   * Those pieces of a bundle that are in it at a turn and needed after its level, first needed
+   * first. What is needed on the same level is taken first without being moved aside.
+   */
+  private Stream<PullLine.Over> stillThere(Bundle bundle, List<Piece> pieces, int index) {
+    return pieces.stream()
+        .filter(piece -> order.turn(order.indexOf(piece)) > order.turn(index))
         .filter(piece -> leaves.getOrDefault(piece.mark(), Integer.MAX_VALUE) > index)
         .sorted(Comparator.comparingInt(order::indexOf))
-        .map(piece -> new PullLine.Over(piece.mark(), bundle.id()))
-        .toList();
+        .map(piece -> new PullLine.Over(piece.mark(), bundle.id()));
   }
 }

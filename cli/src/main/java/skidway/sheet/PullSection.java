@@ -38,8 +38,10 @@ final class PullSection {
     page.open("ul", "class", "lead");
     page.leaf(
         "li",
-        "Rehandle first: these lie over the piece in higher tiers and are needed later. Once they"
-            + " are laid aside in order within reach, later lines that name them need no more work.");
+        "Rehandle first: these lie over the piece, in higher tiers or in higher layers of its bundle,"
+            + " and are needed higher up. Once they are laid aside in order within reach,"
+            + " later lines that name them need no more work. Pieces of one height along the walls"
+            + " are laid in any order: take first what lies on top.");
     page.leaf(
         "li",
         "People: for what the piece likely weighs; no number of people is safe for everybody. Take"

@@ -12,17 +12,23 @@ final class SignSizes {
 
   private SignSizes() {}
 
-  /** Of the stack's code, millimetres. */
-  static double codeMm(SignSheet sheet) {
-    double highestMm = Math.max(26, Math.min(92, 180.0 / sheet.tiers().size()));
-    double widthOfOneMm = Lettering.widthMm(sheet.stack().spot().id(), 1, true);
+  /** Of the code on a sheet of so many tiers, millimetres. */
+  static double codeMm(String code, int tiers) {
+    double highestMm = Math.max(26, Math.min(92, 180.0 / tiers));
+    double widthOfOneMm = Lettering.widthMm(code, 1, true);
     return Math.max(9, Math.min(highestMm, CODE_WIDTH_MM / widthOfOneMm));
   }
 
-  /** Style rules for sheets of as many tiers as these have; style sheets cannot reckon so far. */
-  static String rules(List<StackView> stacks) {
+  /**
+   * Style rules for sheets of as many tiers as these have; style sheets cannot reckon so far.
+   *
+   * @param layers how many layers the sheets of piles hold
+   */
+  static String rules(List<StackView> stacks, List<Integer> layers) {
     StringBuilder rules = new StringBuilder();
-    for (int tiers : tierCounts(stacks)) {
+    SortedSet<Integer> counts = tierCounts(stacks);
+    counts.addAll(layers);
+    for (int tiers : counts) {
       String of = ".tiers-" + tiers + " ";
       rule(rules, of + ".level", Math.max(13, Math.min(20, 70.0 / tiers)));
       rule(rules, of + ".id", Math.max(11, Math.min(42, 110.0 / tiers)));

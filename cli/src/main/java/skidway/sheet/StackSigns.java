@@ -43,7 +43,8 @@ final class StackSigns {
   private void sign(SignSheet sheet, List<Margin> margins, RunningHead head) {
     StackView stack = sheet.stack();
     page.open("article", "class", "stack-sign tiers-" + sheet.tiers().size());
-    String size = "font-size:" + Numbers.of(SignSizes.codeMm(sheet)) + "mm";
+    String size =
+        "font-size:" + Numbers.of(SignSizes.codeMm(stack.spot().id(), sheet.tiers().size())) + "mm";
     page.leaf("h3", stack.spot().id(), "style", size);
     page.open("div", "class", "totals");
     total(stack.rack() ? "whole rack, at most" : "whole stack, at most", mass(stack.massKg()));

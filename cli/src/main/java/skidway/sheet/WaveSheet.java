@@ -131,7 +131,7 @@ public final class WaveSheet {
         : "courses " + wave.fromCourse() + " to " + wave.toCourse();
   }
 
-  private static String when(Wave wave) {
+  static String when(Wave wave) {
     return wave.laidBefore() == 0
         ? "Bring it in before the first course."
         : "Bring it in when course " + (wave.fromCourse() - 1) + " lies on every wall.";

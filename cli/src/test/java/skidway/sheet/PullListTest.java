@@ -59,11 +59,25 @@ class PullListTest {
 
   @Test
   void whatLiesOverAPieceAndIsNeededLaterIsNamedHighestFirst() {
-    assertThat(over("W1-C1-1")).containsExactly("W1-C2-1", "W1-C3-1", "W1-C5-1", "W1-C6-1");
+    assertThat(over("W1-C1-1"))
+        .containsExactly("W1-C2-1", "W1-C3-1", "W1-C5-1", "W1-C6-1", "W1-C4-1");
     // By its turn the top bundle is used up.
     assertThat(over("W1-C4-1")).containsExactly("W1-C5-1", "W1-C6-1");
     assertThat(over("W1-C2-1")).isEmpty();
     assertThat(over("W1-C5-1")).isEmpty();
+  }
+
+  @Test
+  void whatIsNeededOnTheSameHeightIsNotMovedAside() {
+    Task task =
+        Tasks.task(
+            SITE,
+            aBundle("low").load("L1", 1).piece("W1", 1, 1, 3).piece("W3", 1, 2, 3, 2).build(),
+            aBundle("high").load("L1", 2).piece("W3", 1, 1, 3).piece("W3", 2, 1, 3).build());
+    Plan plan =
+        PlanBuilder.aPlan().stack(spot("Y1", "yard", 10, 9, 4, 0.6), "low", "high").build(task);
+    assertThat(PullList.of(task, plan).get(0).over())
+        .containsExactly(new PullLine.Over("W3-C2-1", "high"));
   }
 
   @Test
@@ -123,7 +137,7 @@ class PullListTest {
 
   @Test
   void manyPiecesAreCountedFewAreNamed() {
-    assertThat(RehandleWords.of(line("W1-C1-1").over())).isEqualTo("4 pieces of top, middle");
+    assertThat(RehandleWords.of(line("W1-C1-1").over())).isEqualTo("5 pieces of top, middle, low");
     assertThat(RehandleWords.of(line("W1-C4-1").over())).isEqualTo("W1-C5-1, W1-C6-1");
     assertThat(RehandleWords.of(List.of())).isEmpty();
   }
@@ -180,7 +194,7 @@ class PullListTest {
     assertThat(pulls.get(0))
         .startsWith("1W1-C1-1")
         .contains("Y1", "1 of 2", "low")
-        .endsWith("4 pieces of top, middle");
+        .endsWith("5 pieces of top, middle, low");
     assertThat(pulls).anyMatch(t -> t.contains("W2-C1-1") && t.contains("no spot"));
   }
 

@@ -1,6 +1,8 @@
 package skidway.audit;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import skidway.audit.walk.CarryWalks;
 import skidway.erection.PullOrder;
 import skidway.plan.Effort;
@@ -26,6 +28,7 @@ final class EffortRules {
     this.ledger = ledger;
     PullOrder order = scene.task().pullOrder();
     Handling handling = new Handling(scene, order);
+    MovedAside aside = new MovedAside(scene, order);
     Carrying carrying = new Carrying(scene, order, handling);
     unreached = carrying.unreached();
     picking = new Picking(scene);
@@ -33,7 +36,8 @@ final class EffortRules {
         new Effort(
             carrying.personS(),
             picking.personS(),
-            handling.rehandleS(),
+            aside.rehandleS(),
+            OptionalDouble.of(aside.insideS()),
             handling.setDownS(),
             handling.machineS(),
             handling.moveS());
@@ -45,19 +49,27 @@ final class EffortRules {
 
   List<String> check() {
     Effort told = scene.plan().effort();
+    List<String> remarks = new ArrayList<>();
     pickHeight(told);
-    rehandle(told);
+    if (told.insideS().isPresent()) {
+      rehandle(told);
+    } else {
+      remarks.add(
+          "Not checked: the hours of moving pieces aside; needs a plan that counts them inside"
+              + " bundles too: plan anew.");
+    }
     setDown(told);
     machineTime(told);
     moveTime(told);
     if (unreached > 0) {
-      return List.of(
+      remarks.add(
           "Not checked: the hours of carrying; needs a way on foot to the places of "
               + unreached
               + " pieces.");
+    } else {
+      carry(told);
     }
-    carry(told);
-    return List.of();
+    return remarks;
   }
 
   private void carry(Effort told) {
@@ -72,6 +84,12 @@ final class EffortRules {
 
   private void rehandle(Effort told) {
     compare(Rule.REHANDLE, "moving pieces aside", told.rehandleS(), found.rehandleS(), EXACT_S);
+    compare(
+        Rule.REHANDLE,
+        "moving pieces aside inside bundles",
+        told.insideS().orElseThrow(),
+        found.insideS().orElseThrow(),
+        EXACT_S);
   }
 
   private void setDown(Effort told) {

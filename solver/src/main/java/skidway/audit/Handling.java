@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import skidway.erection.Placement;
 import skidway.erection.PullOrder;
 import skidway.plan.Stack;
@@ -16,7 +15,7 @@ import skidway.site.Point;
 import skidway.timber.Bundle;
 import skidway.timber.Piece;
 
-/** Counts the crew time of moving pieces aside and of the machine's lifts, person-seconds. */
+/** Counts the crew time of the machine's lifts and of new tags, person-seconds. */
 final class Handling {
   private final Scene scene;
   private final StepPlaces places;
@@ -34,37 +33,6 @@ final class Handling {
   OptionalInt pullIndex(Piece piece) {
     Integer index = pullIndex.get(piece.mark());
     return index == null ? OptionalInt.empty() : OptionalInt.of(index);
-  }
-
-  double rehandleS() {
-    return scene.standings().stream().mapToDouble(this::rehandleS).sum();
-  }
-
-  private double rehandleS(Standing standing) {
-    if (standing.rack()) {
-      long pieces =
-          standing.bundles().stream()
-              .filter(bundle -> !layAt(bundle, standing.id()))
-              .mapToLong(b -> b.pieces().size())
-              .sum();
-      return pieces * scene.setting(Setting.RACK_PIECE);
-    }
-    long aside = 0;
-    for (int tier = 0; tier < standing.bundles().size(); tier++) {
-      Bundle bundle = standing.bundles().get(tier);
-      int firstBeneath =
-          standing.bundles().subList(0, tier).stream()
-              .filter(lower -> scene.onSite().meet(lower, bundle))
-              .flatMapToInt(this::pulls)
-              .min()
-              .orElse(Integer.MAX_VALUE);
-      aside += pulls(bundle).filter(pull -> pull > firstBeneath).count();
-    }
-    return aside * scene.setting(Setting.REHANDLE_PIECE);
-  }
-
-  private IntStream pulls(Bundle bundle) {
-    return bundle.pieces().stream().flatMapToInt(piece -> pullIndex(piece).stream());
   }
 
   private boolean layAt(Bundle bundle, String spotId) {

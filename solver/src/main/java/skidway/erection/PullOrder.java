@@ -18,12 +18,22 @@ import skidway.timber.Piece;
 public final class PullOrder {
   private final List<Placement> placements;
   private final Map<String, Integer> indexByMark = new HashMap<>();
+  private final int[] turns;
 
-  private PullOrder(List<Placement> placements) {
+  private PullOrder(List<Placement> placements, Set<String> held) {
     this.placements = List.copyOf(placements);
-    for (int i = 0; i < placements.size(); i++) {
+    turns = new int[placements.size()];
+    for (int i = 0; i < turns.length; i++) {
       indexByMark.put(placements.get(i).piece().mark(), i);
+      turns[i] = i > 0 && sameLevel(i - 1, i, held) ? turns[i - 1] : i;
     }
+  }
+
+  private boolean sameLevel(int one, int next, Set<String> held) {
+    Placement a = placements.get(one);
+    Placement b = placements.get(next);
+    return a.levelMm() == b.levelMm()
+        && held.contains(a.piece().mark()) == held.contains(b.piece().mark());
   }
 
   /** Pieces of unknown walls are left out; reading the job refuses them. */
@@ -53,12 +63,21 @@ public final class PullOrder {
             .thenComparing(p -> wallTurn.get(p.wall().id()))
             .thenComparing(p -> p.piece().position())
             .thenComparing(p -> p.piece().mark()));
-    return new PullOrder(all);
+    return new PullOrder(all, held);
   }
 
   /** All pieces at their places, first pulled first. */
   public List<Placement> placements() {
     return placements;
+  }
+
+  /**
+   * The first pull index on the level of the piece with a pull index. Pieces of one level are laid
+   * in any order, so they are taken out of a stack from the top down: only a piece of an earlier
+   * turn beneath it has one moved aside.
+   */
+  public int turn(int index) {
+    return turns[index];
   }
 
   /**

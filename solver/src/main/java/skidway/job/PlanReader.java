@@ -216,10 +216,13 @@ final class PlanReader {
     double carryS = Plain.number(f, "carryS");
     double pickS = Plain.number(f, "pickS");
     double rehandleS = Plain.number(f, "rehandleS");
+    OptionalDouble insideS =
+        f.has("insideS") ? OptionalDouble.of(Plain.number(f, "insideS")) : OptionalDouble.empty();
     double setDownS = Plain.number(f, "setDownS");
     double machineS = Plain.number(f, "machineS");
     double moveS = f.has("moveS") ? Plain.number(f, "moveS") : 0;
-    return f.finishStrictly(() -> new Effort(carryS, pickS, rehandleS, setDownS, machineS, moveS));
+    return f.finishStrictly(
+        () -> new Effort(carryS, pickS, rehandleS, insideS, setDownS, machineS, moveS));
   }
 
   private static Optional<Baseline> baseline(Fields f) {

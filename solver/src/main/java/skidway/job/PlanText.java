@@ -157,6 +157,9 @@ final class PlanText {
     json.writeNumberField("carryS", Rounded.seconds(effort.carryS()));
     json.writeNumberField("pickS", Rounded.seconds(effort.pickS()));
     json.writeNumberField("rehandleS", Rounded.seconds(effort.rehandleS()));
+    if (effort.insideS().isPresent()) {
+      json.writeNumberField("insideS", Rounded.seconds(effort.insideS().getAsDouble()));
+    }
     json.writeNumberField("setDownS", Rounded.seconds(effort.setDownS()));
     json.writeNumberField("machineS", Rounded.seconds(effort.machineS()));
     if (effort.moveS() > 0) {

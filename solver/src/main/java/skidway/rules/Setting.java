@@ -408,7 +408,8 @@ public enum Setting {
       Measure.COUNT,
       4,
       Flag.ASSUMPTION,
-      "most courses that one wave brings into piles by the walls"),
+      "most courses that one wave brings into piles by the walls; beyond them it brings only pieces"
+          + " that are dug out by then anyway"),
   MACHINE_TRIPS(
       "machineTrips",
       Measure.COUNT,

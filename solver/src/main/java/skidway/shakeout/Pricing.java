@@ -67,18 +67,9 @@ final class Pricing {
   Cost cost(int from, int to, List<PileDraft> piles) {
     boolean[] brought = new boolean[to - from];
     piles.forEach(pile -> pile.pulls().forEach(pull -> brought[pull - from] = true));
-    Aside aside = new Aside(timbers, from, brought);
-    Cost sum = Cost.NONE;
-    for (int i = from; i < to; i++) {
-      if (timbers.stack[i] != Timbers.NOWHERE) {
-        long asideMs = aside.isAside(i) ? timbers.time.rehandleMs(1) : 0;
-        long carryMs = brought[i - from] ? 0 : timbers.carryMs[i];
-        sum = sum.plus(new Cost(0, 0, carryMs, timbers.pickMs[i], asideMs, 0));
-      }
-    }
-    double[][] bringM = room.bringM(from);
+    Cost sum = AtBundles.cost(timbers, from, brought);
     for (PileDraft pile : piles) {
-      sum = sum.plus(cost(pile, bringM));
+      sum = sum.plus(cost(pile, room.bringM(from)));
     }
     return sum;
   }

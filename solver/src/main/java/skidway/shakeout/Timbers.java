@@ -35,9 +35,6 @@ final class Timbers {
   /** A walk that counts for one that does not exist; as where bundles are staged. */
   static final double NO_WAY_M = 1000;
 
-  /** Lower faces are told in millimetres. */
-  private static final double SAME_LEVEL_M = 0.0005;
-
   final Task task;
   final PullOrder order;
   final List<Placement> pieces;
@@ -54,10 +51,10 @@ final class Timbers {
   /** What lies beneath each piece: lower layers of its bundle, and lower bundles that it meets. */
   final int[][] beneath;
 
-  /**
-   * The first place in the pull order of the pieces that are laid on one level with each piece:
-   * those are laid in any order, so they are taken out of bundles from the top down.
-   */
+  /** What lies over each piece: those that it lies beneath. */
+  final int[][] above;
+
+  /** The turn of each piece, which all of its level have. */
   final int[] turn;
 
   /** Whether it stands on end, in any order, so that nothing lies beneath anything. */
@@ -92,9 +89,7 @@ final class Timbers {
     carryMs = new long[n];
     Arrays.fill(stack, NOWHERE);
     for (int i = 0; i < n; i++) {
-      boolean sameLevel =
-          i > 0 && Math.abs(pieces.get(i).bottomM() - pieces.get(i - 1).bottomM()) < SAME_LEVEL_M;
-      turn[i] = sameLevel ? turn[i - 1] : i;
+      turn[i] = order.turn(i);
       people[i] = time.carriers(pieces.get(i).piece());
     }
     Presence presence = Presence.of(task);
@@ -107,6 +102,22 @@ final class Timbers {
     for (int s = 0; s < stacks.size(); s++) {
       take(s, presence, metres[s]);
     }
+    above = turnedRound(beneath);
+  }
+
+  private static int[][] turnedRound(int[][] beneath) {
+    List<List<Integer>> above = new ArrayList<>();
+    for (int i = 0; i < beneath.length; i++) {
+      above.add(new ArrayList<>());
+    }
+    for (int i = 0; i < beneath.length; i++) {
+      for (int lower : beneath[i]) {
+        above.get(lower).add(i);
+      }
+    }
+    return above.stream()
+        .map(some -> some.stream().mapToInt(Integer::intValue).toArray())
+        .toArray(int[][]::new);
   }
 
   private void take(int s, Presence presence, double[] metres) {
@@ -146,11 +157,7 @@ final class Timbers {
 
   private int[] beneath(Bundle own, PackedPiece packed, List<Integer> under) {
     List<Integer> all = new ArrayList<>(under);
-    for (PackedPiece other : own.packed()) {
-      if (other.layer() < packed.layer()) {
-        all.add(order.indexOf(other.piece()));
-      }
-    }
+    own.beneath(packed).forEach(lower -> all.add(order.indexOf(lower)));
     return all.stream().mapToInt(Integer::intValue).sorted().toArray();
   }
 

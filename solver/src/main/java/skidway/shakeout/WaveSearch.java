@@ -15,11 +15,15 @@ import skidway.timber.Section;
 
 /**
  * Looks for the best piles of one wave: again and again the pile that saves most, filled as well as
- * can be, as long as the whole wave gets cheaper; then takes out every piece that does not pay.
+ * can be and then made better piece by piece, as long as the whole wave gets cheaper; then takes
+ * out every piece that does not pay.
  */
 final class WaveSearch {
   /** Places that are filled exactly before the best of them is taken. */
   private static final int PLACES_FILLED = 10;
+
+  /** Piles begun at once with a piece and all that lies over it. */
+  private static final int EMPTY_PILES = 4;
 
   /** Timbers that a fill chooses among. */
   private static final int MOST_TIMBERS = 60;
@@ -46,49 +50,74 @@ final class WaveSearch {
   }
 
   /**
+   * @param near before this pull any piece may be brought; after it those alone that lie over a
+   *     piece from before it, since they would lie about from then on anyway
    * @param heightsM how high a pile may be on each place, 0 where it may not stand
    * @param mostLayers how many layers a place may have at most, for those that turned out too much
    */
-  WaveDraft best(int from, int to, double[] heightsM, Map<Integer, Integer> mostLayers) {
+  WaveDraft best(int from, int to, int near, double[] heightsM, Map<Integer, Integer> mostLayers) {
+    PileRules rules = new PileRules(timbers, room, bearing, overhangM, heightsM, mostLayers);
     WaveDraft best = straight(from, to);
+    List<Integer> mayCome =
+        IntStream.range(from, to)
+            .filter(i -> mayBeBrought(i, from) && (i < near || isDugBefore(i, near)))
+            .boxed()
+            .toList();
     boolean better = true;
     while (better) {
-      WaveDraft next = withOneMore(best, heightsM, mostLayers);
+      WaveDraft next = withOneMore(best, mayCome, rules);
       better = next.cost().totalMs() < best.cost().totalMs();
       best = better ? next : best;
     }
-    return thinned(best);
+    return thinned(best, rules);
   }
 
-  private WaveDraft withOneMore(
-      WaveDraft draft, double[] heightsM, Map<Integer, Integer> mostLayers) {
+  private WaveDraft withOneMore(WaveDraft draft, List<Integer> mayCome, PileRules rules) {
     boolean[] brought = new boolean[draft.to() - draft.from()];
     draft.piles().forEach(pile -> pile.pulls().forEach(i -> brought[i - draft.from()] = true));
     Aside aside = new Aside(timbers, draft.from(), brought);
-    List<Integer> open =
-        IntStream.range(draft.from(), draft.to())
-            .filter(i -> mayBeBrought(i, draft.from()) && !brought[i - draft.from()])
-            .boxed()
-            .toList();
+    List<Integer> open = mayCome.stream().filter(i -> !brought[i - draft.from()]).toList();
     double[][] bringM = room.bringM(draft.from());
     List<Prospect> prospects = new ArrayList<>();
-    for (int place = 0; place < heightsM.length; place++) {
-      if (heightsM[place] > 0 && isFree(place, draft)) {
+    for (int place = 0; place < room.places.size(); place++) {
+      if (rules.heightM(place) > 0 && isFree(place, draft)) {
         prospects.addAll(prospects(place, open, aside, bringM, trips.most - draft.trips()));
       }
     }
     prospects.sort(Comparator.comparingLong(Prospect::mostMs).reversed());
-    WaveDraft best = draft;
+    WaveDraft begun = improved(draft, withEmpty(draft.piles(), prospects), mayCome, rules);
+    WaveDraft best = cheaper(draft, begun);
     for (Prospect prospect : prospects.subList(0, Math.min(PLACES_FILLED, prospects.size()))) {
-      int layers = mostLayers.getOrDefault(prospect.place, Integer.MAX_VALUE);
-      Optional<PileDraft> pile =
-          filled(prospect, heightsM[prospect.place], layers, trips.most - draft.trips());
+      Optional<PileDraft> pile = filled(prospect, rules, trips.most - draft.trips());
       if (pile.isPresent()) {
-        WaveDraft with = priced(draft.from(), draft.to(), and(draft.piles(), pile.get()));
-        best = with.cost().totalMs() < best.cost().totalMs() ? with : best;
+        WaveDraft with = improved(draft, and(draft.piles(), pile.get()), mayCome, rules);
+        best = cheaper(best, with);
       }
     }
     return best;
+  }
+
+  private static WaveDraft cheaper(WaveDraft one, WaveDraft other) {
+    return other.cost().totalMs() < one.cost().totalMs() ? other : one;
+  }
+
+  /** Piles and room for a few more, none in the way of another. */
+  private List<PileDraft> withEmpty(List<PileDraft> piles, List<Prospect> prospects) {
+    List<PileDraft> all = new ArrayList<>(piles);
+    for (Prospect prospect : prospects) {
+      if (all.size() < piles.size() + EMPTY_PILES
+          && all.stream().noneMatch(pile -> room.clash(prospect.place, pile.place()))) {
+        all.add(new PileDraft(prospect.place, List.of(), List.of()));
+      }
+    }
+    return all;
+  }
+
+  private WaveDraft improved(
+      WaveDraft draft, List<PileDraft> piles, List<Integer> mayCome, PileRules rules) {
+    Trial trial = new Trial(timbers, room, pricing, rules, draft.from(), draft.to(), piles);
+    List<PileDraft> better = new PieceByPiece(timbers, trial, mayCome).improved();
+    return priced(draft.from(), draft.to(), better);
   }
 
   private boolean mayBeBrought(int i, int from) {
@@ -96,6 +125,12 @@ final class WaveSearch {
         && !timbers.upright[i]
         && timbers.comesAfter[i] <= from
         && pricing.perLayer(timbers.piece(i)) > 0;
+  }
+
+  /** Whether it is moved aside for a piece beneath it that is pulled before a turn. */
+  private boolean isDugBefore(int i, int near) {
+    return IntStream.of(timbers.beneath[i])
+        .anyMatch(lower -> timbers.turn[lower] < Math.min(near, timbers.turn[i]));
   }
 
   private boolean isFree(int place, WaveDraft draft) {
@@ -185,8 +220,7 @@ final class WaveSearch {
         .toList();
   }
 
-  private Optional<PileDraft> filled(
-      Prospect prospect, double heightM, int mostLayers, int tripsLeft) {
+  private Optional<PileDraft> filled(Prospect prospect, PileRules rules, int tripsLeft) {
     List<Saving> best =
         prospect.savings.stream()
             .sorted(
@@ -201,12 +235,11 @@ final class WaveSearch {
     PileFill fill =
         new PileFill(
             perLayer, overhangM, (people, layer) -> pricing.pilePickMs(like, people, layer));
-    int layers = Math.min(mostLayers, pricing.layers(like, heightM));
-    int most = Math.max(0, layers * perLayer);
+    int most = rules.most(prospect.place, like);
     List<Integer> pulls = List.of();
     while (most > 0) {
       pulls = fill.best(timbersToLay, most).stream().map(PileFill.Timber::pull).toList();
-      if (pulls.isEmpty() || bears(prospect.place, pulls)) {
+      if (pulls.isEmpty() || rules.bears(prospect.place, pulls)) {
         break;
       }
       most = Math.min(most, pulls.size()) - 1;
@@ -224,13 +257,6 @@ final class WaveSearch {
   private PileFill.Timber timber(Saving s, long gainMs) {
     return new PileFill.Timber(
         s.pull, timbers.piece(s.pull).lengthM(), timbers.people[s.pull], gainMs);
-  }
-
-  private boolean bears(int place, List<Integer> pulls) {
-    List<Piece> pieces = pulls.stream().map(timbers::piece).toList();
-    int perLayer = pricing.perLayer(pieces.get(0));
-    double heightM = pricing.heightM(pieces.get(0), pieces.size());
-    return bearing.bears(room.places.get(place), pieces, PileBottom.of(pieces, perLayer), heightM);
   }
 
   /** The trips that pay, of what went into the pile. */
@@ -259,7 +285,7 @@ final class WaveSearch {
   }
 
   /** Takes out pieces one by one, as long as the wave gets cheaper without one. */
-  private WaveDraft thinned(WaveDraft draft) {
+  private WaveDraft thinned(WaveDraft draft, PileRules rules) {
     WaveDraft best = draft;
     boolean better = true;
     while (better) {
@@ -267,7 +293,7 @@ final class WaveSearch {
       for (PileDraft pile : before.piles()) {
         for (int pull : pile.pulls()) {
           List<Integer> left = less(pile.pulls(), pull);
-          if (left.isEmpty() || bears(pile.place(), left)) {
+          if (left.isEmpty() || rules.bears(pile.place(), left)) {
             WaveDraft without = without(before, pile, pull);
             best = without.cost().totalMs() < best.cost().totalMs() ? without : best;
           }

@@ -57,11 +57,19 @@ public final class Waves {
     return new Waves(task, plan).plan(plan, check);
   }
 
+  /**
+   * What a plan costs if every piece is pulled straight from its bundle, all bundles' unloading
+   * included: as many hours as the plan states itself, sorted otherwise.
+   */
+  public static PieceHours straight(Task task, Plan plan) {
+    return straight(new Timbers(task, plan)).plus(bundles(task, plan));
+  }
+
+  private static PieceHours straight(Timbers timbers) {
+    return AtBundles.cost(timbers, 0, new boolean[timbers.count()]).hours();
+  }
+
   private WavePlan plan(Plan plan, PileCheck check) {
-    Cost straight = Cost.NONE;
-    for (int p = 0; p + 1 < points.length; p++) {
-      straight = straight.plus(search.straight(points[p], points[p + 1]).cost());
-    }
     List<WaveDraft> drafts = cheapest();
     List<Wave> waves = written(drafts);
     for (int round = 0; learn(waves, drafts, check, round); round++) {
@@ -69,18 +77,18 @@ public final class Waves {
       waves = written(drafts);
     }
     Cost with = drafts.stream().map(WaveDraft::cost).reduce(Cost.NONE, Cost::plus);
-    PieceHours bundles = bundles(plan);
+    PieceHours bundles = bundles(task, plan);
     return new WavePlan(
         plan.jobName(),
         plan.revision(),
         "",
         waves,
-        straight.hours().plus(bundles),
+        straight(timbers).plus(bundles),
         with.hours().plus(bundles));
   }
 
   /** What bundles cost whatever becomes of their pieces: the machine, and filling racks. */
-  private PieceHours bundles(Plan plan) {
+  private static PieceHours bundles(Task task, Plan plan) {
     Effort effort = plan.effort();
     long racked =
         plan.stacks().stream()
@@ -101,7 +109,7 @@ public final class Waves {
     WaveDraft[] last = new WaveDraft[n];
     for (int to = 1; to < n; to++) {
       costMs[to] = Long.MAX_VALUE;
-      for (int from = Math.max(0, to - mostCourses()); from < to; from++) {
+      for (int from = 0; from < to; from++) {
         WaveDraft draft = draft(from, to);
         if (costMs[from] + draft.cost().totalMs() < costMs[to]) {
           costMs[to] = costMs[from] + draft.cost().totalMs();
@@ -116,8 +124,10 @@ public final class Waves {
     return path;
   }
 
-  private int mostCourses() {
-    return (int) task.settings().get(Setting.COURSES_AHEAD);
+  /** Up to where a wave brings whatever pays; of what comes later only what is dug out before. */
+  private int near(int fromPoint) {
+    int ahead = (int) task.settings().get(Setting.COURSES_AHEAD);
+    return points[Math.min(points.length - 1, fromPoint + ahead)];
   }
 
   private int indexOf(int laid) {
@@ -133,7 +143,11 @@ public final class Waves {
             withoutPiles.contains(from)
                 ? search.straight(from, to)
                 : search.best(
-                    from, to, room.heightsM(from, to), mostLayers.getOrDefault(from, Map.of())));
+                    from,
+                    to,
+                    near(fromPoint),
+                    room.heightsM(from, to),
+                    mostLayers.getOrDefault(from, Map.of())));
   }
 
   private List<Wave> written(List<WaveDraft> drafts) {

@@ -43,6 +43,9 @@ final class Board {
   /** Pull indexes of each bundle's pieces, growing. */
   final int[][] pulls;
 
+  /** What the layers of each bundle have moved aside. */
+  final Digging[] digging;
+
   /** People who carry each piece, in the order of {@link #pulls}. */
   private final int[][] carriers;
 
@@ -52,7 +55,10 @@ final class Board {
   /** What each bundle adds to the height of a stack, its bearers included, m. */
   final double[] tierM;
 
-  /** Person-milliseconds of carry and machine (and racking) of a bundle on a spot, or REFUSED. */
+  /**
+   * Person-milliseconds of carry, machine and racking, or of digging in the bundle, of a bundle on
+   * a spot; or REFUSED.
+   */
   final long[][] placeMs;
 
   /** The carry within {@link #placeMs}. */
@@ -60,6 +66,9 @@ final class Board {
 
   /** The racking within {@link #placeMs}, per bundle; 0 on stacks. */
   final long[] rackMs;
+
+  /** Moving pieces aside inside a bundle, within {@link #placeMs}; 0 in racks. */
+  final long[] insideMs;
 
   /** Walking distance by spot and pull index, metres. */
   final double[][] metres;
@@ -194,11 +203,13 @@ final class Board {
     int n = bundles.size();
     int m = spots.size();
     pulls = new int[n][];
+    digging = new Digging[n];
     carriers = new int[n][];
     massKg = new double[n];
     tierM = bundles.stream().mapToDouble(bundle -> bundle.heightM() + bearerM).toArray();
     onEndM2 = new double[n];
     rackMs = new long[n];
+    insideMs = new long[n];
     picks = new Picks[n];
     for (int b = 0; b < n; b++) {
       List<Piece> pieces = bundles.get(b).pieces();
@@ -211,6 +222,8 @@ final class Board {
       picks[b] = new Picks(bundles.get(b), time);
       onEndM2[b] = RackRoom.floorM2(bundles.get(b));
       rackMs[b] = time.rackMs(pieces.size());
+      digging[b] = new Digging(bundles.get(b), order);
+      insideMs[b] = time.rehandleMs(digging[b].inside);
     }
     moments = presence.moments();
     comes = bundles.stream().mapToInt(presence::comes).toArray();
@@ -361,7 +374,7 @@ final class Board {
       carry += time.carryMs(carriers[b][i], Math.min(way, NO_WAY_M));
     }
     carryMs[b][s] = carry;
-    placeMs[b][s] = carry + machine + (rack[s] && !stays ? rackMs[b] : 0);
+    placeMs[b][s] = carry + machine + (rack[s] ? (stays ? 0 : rackMs[b]) : insideMs[b]);
   }
 
   /**

@@ -51,6 +51,9 @@ final class Reasons {
     long planMs = occupancy.costMs();
     StackCost stack = occupancy.stack(spot);
     sentences.add(where(bundle, spot));
+    if (!board.rack[spot] && board.insideMs[bundle] > 0) {
+      sentences.add(digging(bundle));
+    }
     occupancy.take(bundle);
     long costMs = planMs - occupancy.costMs();
     long atOnceMs = costMs - board.placeMs[bundle][spot];
@@ -58,7 +61,7 @@ final class Reasons {
       sentences.add(
           String.format(
               Locale.ROOT,
-              "In this stack it causes %s of rehandling and set-downs.",
+              "In this stack it causes %s of picking, rehandling and set-downs.",
               figures.minutes(atOnceMs / 1000.0)));
     }
     Next next = next(bundle, spot, costMs);
@@ -108,6 +111,15 @@ final class Reasons {
         figures.minutes(board.carryMs[bundle][spot] / 1000.0));
   }
 
+  private String digging(int bundle) {
+    return String.format(
+        Locale.ROOT,
+        "%d of them lie over one of a lower layer that is needed earlier: %s of moving aside, on any"
+            + " stack.",
+        board.digging[bundle].inside,
+        figures.minutes(board.insideMs[bundle] / 1000.0));
+  }
+
   private record Next(int spot, long moreMs, @Nullable String cheaperButRefused) {}
 
   /**
@@ -150,7 +162,7 @@ final class Reasons {
     long saves = board.placeMs[bundle][spot] - board.placeMs[bundle][other];
     return String.format(
         Locale.ROOT,
-        "%s would save %s of carrying, but %s is in the way: %s",
+        "%s would save %s, but %s is in the way: %s",
         capital(nameOf(other)),
         figures.minutes(saves / 1000.0),
         rule.id(),

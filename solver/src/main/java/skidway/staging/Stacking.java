@@ -7,9 +7,9 @@ import skidway.timber.Bundle;
 
 /**
  * Lays the bundles of a pile on each other. What a bundle costs on top of others depends only on
- * which of them are there while it is: how high up its pieces are picked; its pieces needed later
- * than the first piece needed from beneath are rehandled; if something beneath comes off a truck
- * later, it is set down first.
+ * which of them are there while it is: how high up its pieces are picked; its pieces of later turns
+ * than the first piece needed from beneath are rehandled, but for those that its own layers have
+ * moved aside anyway; if something beneath comes off a truck later, it is set down first.
  *
  * <p>Bundles that lay on the spot from the start cost nothing as long as nothing beneath them
  * changes; else they are lifted aside and back.
@@ -41,8 +41,8 @@ final class Stacking {
   /** For each bundle those beneath which it must be set down first. */
   private final int[] waitedFor;
 
-  /** For each set of bundles the first piece that is pulled from any of them. */
-  private final int[] firstPull;
+  /** For each set of bundles the earliest turn of a piece of any of them. */
+  private final int[] firstTurn;
 
   /** For each bundle those that could not come on top any more once it is laid. */
   private final int[] barred;
@@ -65,7 +65,7 @@ final class Stacking {
     for (int u = 0; u < pile.size; u++) {
       compareWithOthers(u);
     }
-    this.firstPull = firstPulls();
+    this.firstTurn = firstTurns();
     this.barred = new int[pile.size];
     this.tooMuch = new int[pile.size][];
     this.tooMuchUntouched = new int[pile.size][];
@@ -118,11 +118,11 @@ final class Stacking {
         && Overhang.eachEndM(above.widthM(), below.widthM()) <= board.sideOverhangM + 1e-9;
   }
 
-  private int[] firstPulls() {
+  private int[] firstTurns() {
     int[] first = new int[pile.all() + 1];
     first[0] = Integer.MAX_VALUE;
     for (int some = 1; some < first.length; some++) {
-      int lowest = board.pulls[pile.bundles[Integer.numberOfTrailingZeros(some)]][0];
+      int lowest = board.digging[pile.bundles[Integer.numberOfTrailingZeros(some)]].first;
       first[some] = Math.min(first[some & some - 1], lowest);
     }
     return first;
@@ -344,14 +344,8 @@ final class Stacking {
   }
 
   private long rehandleMs(int below, int u) {
-    int[] pulls = board.pulls[pile.bundles[u]];
-    int first = firstPull[below & pile.with[u]];
-    if (pulls[pulls.length - 1] < first) {
-      return 0;
-    }
-    int at = Arrays.binarySearch(pulls, first);
-    int earlier = at >= 0 ? at : -at - 1;
-    return board.time.rehandleMs(pulls.length - earlier);
+    int first = firstTurn[below & pile.with[u]];
+    return board.time.rehandleMs(board.digging[pile.bundles[u]].laterThan(first));
   }
 
   private long setDownMs(int below, int u) {

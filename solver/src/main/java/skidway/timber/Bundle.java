@@ -34,6 +34,16 @@ public record Bundle(
     return packed.stream().mapToDouble(p -> p.piece().lengthM()).max().orElse(0);
   }
 
+  /** What must be moved aside before it can be taken out: all pieces of higher layers. */
+  public List<Piece> above(PackedPiece piece) {
+    return packed.stream().filter(p -> p.layer() > piece.layer()).map(PackedPiece::piece).toList();
+  }
+
+  /** The pieces that it lies over: all of lower layers, whichever it touches (assumption). */
+  public List<Piece> beneath(PackedPiece piece) {
+    return packed.stream().filter(p -> p.layer() < piece.layer()).map(PackedPiece::piece).toList();
+  }
+
   public List<Piece> pieces() {
     return packed.stream().map(PackedPiece::piece).toList();
   }

@@ -6,6 +6,8 @@ import static skidway.erection.Timbers.timber;
 import static skidway.testkit.SiteBuilder.aSite;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import skidway.site.Site;
 import skidway.timber.Piece;
@@ -46,6 +48,22 @@ class PullOrderTest {
     PullOrder order = PullOrder.of(SITE, List.of(second, first));
     assertThat(order.indexOf(first)).isEqualTo(0);
     assertThat(order.indexOf(second)).isEqualTo(1);
+  }
+
+  @Test
+  void piecesOfOneHeightHaveOneTurnUnlessSomeAreHeld() {
+    List<Piece> pieces =
+        List.of(timber("W1", 1, 1, 4), timber("W3", 1, 1, 4), timber("W2", 1, 1, 4));
+    PullOrder order = PullOrder.of(SITE, pieces);
+    // W2 begins with a half course, which is laid as low as the others.
+    assertThat(turns(order)).containsExactly(0, 0, 0);
+    assertThat(turns(PullOrder.of(SITE, pieces, Set.of("W3-1-1")))).containsExactly(0, 0, 2);
+    assertThat(turns(PullOrder.of(SITE, List.of(timber("W1", 1, 1, 4), timber("W1", 2, 1, 4)))))
+        .containsExactly(0, 1);
+  }
+
+  private static List<Integer> turns(PullOrder order) {
+    return IntStream.range(0, order.placements().size()).mapToObj(order::turn).toList();
   }
 
   @Test

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import skidway.plan.Effort;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.Task;
@@ -237,6 +238,21 @@ final class PlanFilesTest {
     assertThat(PlanFiles.read(file, task).effort().pickS()).isEqualTo(77.5);
     Files.writeString(file, text.replaceFirst("\"pickS\": 0,", ""));
     assertThat(problems(file)).singleElement().asString().contains("without \"pickS\"");
+  }
+
+  @Test
+  void aPlanFromBeforeDiggingInBundlesWasCountedIsReadAllTheSame() throws IOException {
+    Path file = PlanFiles.write(folder, SamplePlans.exact(1));
+    String text = Files.readString(file);
+    assertThat(PlanFiles.read(file, task).effort().insideS()).hasValue(0);
+    Files.writeString(file, text.replaceFirst("\"insideS\": 0,", "\"insideS\": 77.5,"));
+    Effort counted = PlanFiles.read(file, task).effort();
+    assertThat(counted.insideS()).hasValue(77.5);
+    Files.writeString(file, text.replaceFirst("\"insideS\": 0,", ""));
+    Effort before = PlanFiles.read(file, task).effort();
+    assertThat(before.insideS()).isEmpty();
+    assertThat(before.totalS()).isEqualTo(counted.totalS() - 77.5);
+    assertThat(before.plus(counted).insideS()).isEmpty();
   }
 
   @Test

@@ -32,6 +32,10 @@ record MixedHouse(Task task, Plan plan) {
   private static final int BUNDLES = 6;
 
   static MixedHouse of(long seed, double trips) {
+    return of(seed, trips, Settings.defaults().get(Setting.COURSES_AHEAD));
+  }
+
+  static MixedHouse of(long seed, double trips, double coursesAhead) {
     List<Spot> spots = new ArrayList<>();
     for (int s = 0; s < BUNDLES / 2; s++) {
       spots.add(spot("Y" + (s + 1), "yard", 8 + 4 * s, 7.5, 3.2, 0.8));
@@ -43,7 +47,8 @@ record MixedHouse(Task task, Plan plan) {
                 new MachineStand("M", new Point(24, 5)), new MachineStand("N", new Point(24, 20))),
             List.of(new ChartRow(30, 3000)));
     Site site = aSite().machine(machine).spots(spots.toArray(Spot[]::new)).build();
-    Task task = Tasks.task(site, settings(trips), bundles(seed).toArray(Bundle[]::new));
+    Task task =
+        Tasks.task(site, settings(trips, coursesAhead), bundles(seed).toArray(Bundle[]::new));
     PlanBuilder plan = PlanBuilder.aPlan();
     for (int s = 0; s < spots.size(); s++) {
       plan.stack(spots.get(s), "B" + (2 * s + 1), "B" + (2 * s + 2));
@@ -71,13 +76,14 @@ record MixedHouse(Task task, Plan plan) {
   }
 
   /** Piles cost little here, so that there is something to look at. */
-  private static Settings settings(double trips) {
+  private static Settings settings(double trips, double coursesAhead) {
     EnumMap<Setting, Settings.Change> changes = new EnumMap<>(Setting.class);
     changes.put(Setting.PICK_TIME, new Settings.Change(10, "test"));
     changes.put(Setting.LAY_PIECE, new Settings.Change(4, "test"));
     changes.put(Setting.PILE_SET_UP, new Settings.Change(15, "test"));
     changes.put(Setting.MACHINE_LIFT, new Settings.Change(20, "test"));
     changes.put(Setting.MACHINE_TRIPS, new Settings.Change(trips, "test"));
+    changes.put(Setting.COURSES_AHEAD, new Settings.Change(coursesAhead, "test"));
     return new Settings(changes);
   }
 }

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import skidway.audit.WaveAudit;
+import skidway.plan.Brought;
 import skidway.plan.Wave;
 import skidway.plan.WavePlan;
 
@@ -37,6 +40,37 @@ class WavesTest {
     WavePlan waves = waves(house);
     assertThat(new WaveAudit(house.task(), house.plan()).findings(waves)).isEmpty();
     assertThat(waves.hours().totalS()).isLessThan(waves.straight().totalS() - 60);
+  }
+
+  /** What lies about anyway may as well lie on its pile. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3})
+  void beyondTheCoursesAheadOnlyWhatIsDugOutIsBrought(long seed) {
+    MixedHouse house = MixedHouse.of(seed, 0, 1);
+    Timbers timbers = new Timbers(house.task(), house.plan());
+    int farther = 0;
+    for (Wave wave : waves(house).waves()) {
+      for (Brought brought : wave.brought()) {
+        int i = pull(timbers, brought.mark());
+        if (timbers.piece(i).course() > wave.fromCourse()) {
+          farther++;
+          int lowest =
+              IntStream.of(timbers.beneath[i])
+                  .map(j -> timbers.piece(j).course())
+                  .min()
+                  .orElseThrow();
+          assertThat(lowest).as(brought.mark()).isLessThanOrEqualTo(wave.fromCourse());
+        }
+      }
+    }
+    assertThat(farther).isPositive();
+  }
+
+  private static int pull(Timbers timbers, String mark) {
+    return IntStream.range(0, timbers.count())
+        .filter(i -> timbers.piece(i).mark().equals(mark))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -165,17 +165,16 @@ final class DirectModel implements Contestant {
 
     /** What is pulled from beneath before it, and whether something beneath comes later. */
     private void work(int b) {
-      int[] pulls = board.pulls[b];
-      IntVar rehandleMs = model.newIntVar(0, board.time.rehandleMs(pulls.length), "");
+      int most = board.bundles.get(b).pieces().size();
+      IntVar rehandleMs = model.newIntVar(0, board.time.rehandleMs(most), "");
       BoolVar setDown = model.newBoolVar("");
       for (int j = 0; j < n; j++) {
         if (j == b) {
           continue;
         }
-        int first = board.pulls[j][0];
-        long later = Arrays.stream(pulls).filter(pull -> pull > first).count();
+        int later = board.digging[b].laterThan(board.digging[j].first);
         model.addGreaterOrEqual(
-            rehandleMs, LinearExpr.term(beneath[j][b], board.time.rehandleMs((int) later)));
+            rehandleMs, LinearExpr.term(beneath[j][b], board.time.rehandleMs(later)));
         if (board.turn[j] > board.turn[b]) {
           model.addImplication(beneath[j][b], setDown);
         }

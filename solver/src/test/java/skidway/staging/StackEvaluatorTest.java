@@ -3,6 +3,7 @@ package skidway.staging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static skidway.testkit.BundleBuilder.aBundle;
 import static skidway.testkit.SiteBuilder.aSite;
+import static skidway.testkit.SiteBuilder.rack;
 import static skidway.testkit.SiteBuilder.spot;
 import static skidway.testkit.Tasks.task;
 
@@ -59,6 +60,34 @@ class StackEvaluatorTest {
     assertThat(evaluator.inOrder(new int[] {0, 1}, 2, 0).rehandleMs())
         .isEqualTo(2 * board.time.rehandleMs(1));
     assertThat(evaluator.inOrder(new int[] {1, 0}, 2, 0).rehandleMs()).isZero();
+  }
+
+  @Test
+  void whatItsOwnLayersMoveAsideIsNotRehandledAgain() {
+    Bundle early = aBundle("early").load("L1", 1).piece("W1", 1, 1, 3).build();
+    Bundle mixed =
+        aBundle("mixed")
+            .load("L1", 2)
+            .piece("W1", 2, 1, 3, 1)
+            .piece("W3", 2, 1, 3, 2)
+            .piece("W1", 3, 1, 3, 2)
+            .build();
+    Spot rack = rack("R", "yard", 15, 4, 3.2, 1);
+    Board board = Boards.board(task(aSite().build(), early, mixed), SPOT, rack);
+    assertThat(board.insideMs[1]).isEqualTo(board.time.rehandleMs(1));
+    assertThat(board.placeMs[1][0] - board.carryMs[1][0])
+        .isEqualTo(board.time.liftMs(drive(board, 1, SPOT)) + board.time.rehandleMs(1));
+    StackEvaluator evaluator = new StackEvaluator(board, Waits.FREE);
+    assertThat(evaluator.inOrder(new int[] {0, 1}, 2, 0).rehandleMs())
+        .isEqualTo(board.time.rehandleMs(2));
+  }
+
+  private static double drive(Board board, int bundle, Spot spot) {
+    return board
+        .lifts
+        .offTruck(board.bundles.get(bundle), board.massKg[bundle], spot.footprint().centre())
+        .orElseThrow()
+        .driveM();
   }
 
   @Test

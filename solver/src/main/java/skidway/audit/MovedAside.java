@@ -1,0 +1,114 @@
+package skidway.audit;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+import skidway.erection.Placement;
+import skidway.erection.PullOrder;
+import skidway.rules.Setting;
+import skidway.timber.Bundle;
+import skidway.timber.PackedPiece;
+
+/**
+ * Counts the crew time of moving pieces aside, person-seconds: a piece is moved once if anything
+ * beneath it, in its bundle or in a lower one, is laid on a lower level. In a rack pieces are stood
+ * up once instead.
+ */
+final class MovedAside {
+  private final Scene scene;
+
+  /** Which level of the walls each piece is laid on, counted in the order of the work. */
+  private final Map<String, Integer> level = new HashMap<>();
+
+  private long inside;
+  private long inStacks;
+  private long racked;
+
+  MovedAside(Scene scene, PullOrder order) {
+    this.scene = scene;
+    number(order.placements(), scene.task().start().held());
+    for (Standing standing : scene.standings()) {
+      if (standing.rack()) {
+        standing.bundles().forEach(bundle -> rack(bundle, standing.id()));
+      } else {
+        stack(standing.bundles());
+      }
+    }
+  }
+
+  /** Inside bundles, for a piece in a lower layer. */
+  double insideS() {
+    return inside * scene.setting(Setting.REHANDLE_PIECE);
+  }
+
+  /** For a piece in a lower bundle alone, and standing pieces up in racks. */
+  double rehandleS() {
+    return inStacks * scene.setting(Setting.REHANDLE_PIECE)
+        + racked * scene.setting(Setting.RACK_PIECE);
+  }
+
+  private void number(List<Placement> order, Set<String> held) {
+    int count = 0;
+    for (int i = 0; i < order.size(); i++) {
+      Placement piece = order.get(i);
+      count += i > 0 && !alike(order.get(i - 1), piece, held) ? 1 : 0;
+      level.put(piece.piece().mark(), count);
+    }
+  }
+
+  private static boolean alike(Placement one, Placement next, Set<String> held) {
+    boolean sameHeight = Math.round(one.bottomM() * 1000) == Math.round(next.bottomM() * 1000);
+    return sameHeight && held.contains(one.piece().mark()) == held.contains(next.piece().mark());
+  }
+
+  private void rack(Bundle bundle, String spotId) {
+    boolean layThere =
+        scene
+            .task()
+            .start()
+            .stackOf(bundle.id())
+            .filter(stack -> stack.spot().id().equals(spotId))
+            .isPresent();
+    racked += layThere ? 0 : bundle.pieces().size();
+  }
+
+  private void stack(List<Bundle> bundles) {
+    for (int tier = 0; tier < bundles.size(); tier++) {
+      Bundle bundle = bundles.get(tier);
+      int beneath =
+          bundles.subList(0, tier).stream()
+              .filter(lower -> scene.onSite().meet(lower, bundle))
+              .flatMapToInt(lower -> lower.packed().stream().flatMapToInt(this::levels))
+              .min()
+              .orElse(Integer.MAX_VALUE);
+      for (PackedPiece piece : bundle.packed()) {
+        int own = level(piece).orElse(Integer.MIN_VALUE);
+        if (own > lowestUnder(bundle, piece)) {
+          inside++;
+        } else if (own > beneath) {
+          inStacks++;
+        }
+      }
+    }
+  }
+
+  private int lowestUnder(Bundle bundle, PackedPiece upper) {
+    return bundle.packed().stream()
+        .filter(lower -> lower.layer() < upper.layer())
+        .flatMapToInt(this::levels)
+        .min()
+        .orElse(Integer.MAX_VALUE);
+  }
+
+  private IntStream levels(PackedPiece piece) {
+    return level(piece).stream();
+  }
+
+  private OptionalInt level(PackedPiece piece) {
+    Integer found = level.get(piece.piece().mark());
+    return found == null ? OptionalInt.empty() : OptionalInt.of(found);
+  }
+}
