@@ -1,5 +1,6 @@
 package skidway.audit;
 
+import java.util.ArrayList;
 import java.util.List;
 import skidway.audit.walk.CarryWalks;
 import skidway.erection.PullOrder;
@@ -18,6 +19,7 @@ final class EffortRules {
   private final Scene scene;
   private final Ledger ledger;
   private final Picking picking;
+  private final HandUnloading hands;
   private final Effort found;
   private final int unreached;
 
@@ -25,10 +27,12 @@ final class EffortRules {
     this.scene = scene;
     this.ledger = ledger;
     PullOrder order = scene.task().pullOrder();
+    CarryWalks walks = new CarryWalks(scene.task(), order);
     Handling handling = new Handling(scene, order);
-    Carrying carrying = new Carrying(scene, order, handling);
+    Carrying carrying = new Carrying(scene, walks, handling);
     unreached = carrying.unreached();
     picking = new Picking(scene);
+    hands = new HandUnloading(scene, walks);
     found =
         new Effort(
             carrying.personS(),
@@ -36,7 +40,8 @@ final class EffortRules {
             handling.rehandleS(),
             handling.setDownS(),
             handling.machineS(),
-            handling.moveS());
+            handling.moveS(),
+            hands.personS());
   }
 
   Effort found() {
@@ -50,14 +55,29 @@ final class EffortRules {
     setDown(told);
     machineTime(told);
     moveTime(told);
+    List<String> remarks = new ArrayList<>();
     if (unreached > 0) {
-      return List.of(
+      remarks.add(
           "Not checked: the hours of carrying; needs a way on foot to the places of "
               + unreached
               + " pieces.");
+    } else {
+      carry(told);
     }
-    carry(told);
-    return List.of();
+    if (hands.unreached().isEmpty()) {
+      handUnload(told);
+    } else {
+      remarks.add(
+          "Not checked: the hours of unloading by hand; needs a way on foot from the truck for "
+              + String.join(", ", hands.unreached())
+              + ".");
+    }
+    return remarks;
+  }
+
+  private void handUnload(Effort told) {
+    double toleranceS = EXACT_S + CarryWalks.ERROR_SHARE * hands.walkS();
+    compare(Rule.HAND_UNLOAD, "unloading by hand", told.offTruckS(), found.offTruckS(), toleranceS);
   }
 
   private void carry(Effort told) {

@@ -6,10 +6,29 @@ package skidway.plan;
  * @param pickS lost at picking pieces too low or too high up
  * @param setDownS lifting on what was set down because something beneath comes off later
  * @param moveS moving bundles that lay there when the plan began, and changing their tags
+ * @param offTruckS where no machine unloads: carrying timbers off the trucks to their spots, laying
+ *     them there and walking back
  */
 public record Effort(
-    double carryS, double pickS, double rehandleS, double setDownS, double machineS, double moveS) {
+    double carryS,
+    double pickS,
+    double rehandleS,
+    double setDownS,
+    double machineS,
+    double moveS,
+    double offTruckS) {
   public static final Effort NONE = new Effort(0, 0, 0, 0, 0);
+
+  /** Crew time where a machine unloads. */
+  public Effort(
+      double carryS,
+      double pickS,
+      double rehandleS,
+      double setDownS,
+      double machineS,
+      double moveS) {
+    this(carryS, pickS, rehandleS, setDownS, machineS, moveS, 0);
+  }
 
   /** Crew time of a plan that begins on an empty site. */
   public Effort(double carryS, double pickS, double rehandleS, double setDownS, double machineS) {
@@ -17,7 +36,7 @@ public record Effort(
   }
 
   public double totalS() {
-    return carryS + pickS + rehandleS + setDownS + machineS + moveS;
+    return carryS + pickS + rehandleS + setDownS + machineS + moveS + offTruckS;
   }
 
   public Effort plus(Effort other) {
@@ -27,6 +46,7 @@ public record Effort(
         rehandleS + other.rehandleS,
         setDownS + other.setDownS,
         machineS + other.machineS,
-        moveS + other.moveS);
+        moveS + other.moveS,
+        offTruckS + other.offTruckS);
   }
 }

@@ -52,7 +52,7 @@ final class Board {
   /** What each bundle adds to the height of a stack, its bearers included, m. */
   final double[] tierM;
 
-  /** Person-milliseconds of carry and machine (and racking) of a bundle on a spot, or REFUSED. */
+  /** Person-milliseconds of carry and unloading (and racking) of a bundle on a spot, or REFUSED. */
   final long[][] placeMs;
 
   /** The carry within {@link #placeMs}. */
@@ -146,6 +146,7 @@ final class Board {
   private final Presence presence;
   final CrewTime time;
   final Lifts lifts;
+  final HandUnloading hands;
 
   /**
    * @param spots candidates, all of them legal places
@@ -154,6 +155,7 @@ final class Board {
    * @param excludes for each spot the numbers of those it excludes
    * @param metres walking distance by spot and pull index; infinite where there is no way
    * @param presence which bundles are on site together
+   * @param hands that unload where no machine does
    */
   Board(
       Task task,
@@ -162,7 +164,8 @@ final class Board {
       int[][] excludes,
       double[][] metres,
       PullOrder order,
-      Presence presence) {
+      Presence presence,
+      HandUnloading hands) {
     this.task = task;
     this.bundles = task.delivery().bundles();
     this.spots = List.copyOf(spots);
@@ -180,6 +183,7 @@ final class Board {
     }
     this.time = new CrewTime(task.settings());
     this.lifts = new Lifts(task);
+    this.hands = hands;
     this.bearerM = task.settings().get(Setting.BEARER_HEIGHT);
     this.endOverhangM = task.settings().get(Setting.END_OVERHANG);
     this.sideOverhangM = task.settings().get(Setting.SIDE_OVERHANG);
@@ -208,7 +212,7 @@ final class Board {
         carriers[b][i] = time.carriers(order.placements().get(pulls[b][i]).piece());
       }
       massKg[b] = bundles.get(b).mass().highKg();
-      picks[b] = new Picks(bundles.get(b), time);
+      picks[b] = new Picks(task, bundles.get(b), time);
       onEndM2[b] = RackRoom.floorM2(bundles.get(b));
       rackMs[b] = time.rackMs(pieces.size());
     }
@@ -276,7 +280,8 @@ final class Board {
             start.fixed(),
             start.intended(),
             start.held());
-    return new Board(task.startingFrom(less), spots, heightCapM, excludes, metres, order, presence);
+    return new Board(
+        task.startingFrom(less), spots, heightCapM, excludes, metres, order, presence, hands);
   }
 
   private List<String> fixedOf(Stack stack) {
@@ -355,17 +360,20 @@ final class Board {
       }
       carry += time.carryMs(carriers[b][i], Math.min(way, NO_WAY_M));
     }
-    long machine = stays ? 0 : machineMs(b, s);
-    if (machine == REFUSED) {
+    long bring = stays ? 0 : bringMs(b, s);
+    if (bring == REFUSED) {
       return;
     }
     carryMs[b][s] = carry;
-    placeMs[b][s] = carry + machine + (rack[s] && !stays ? rackMs[b] : 0);
+    placeMs[b][s] = carry + bring + (rack[s] && !stays ? rackMs[b] : 0);
   }
 
-  /** The machine's work of bringing a bundle to a spot where it is not, and new tags if it lay. */
-  private long machineMs(int b, int s) {
+  /** The work of bringing a bundle to a spot where it is not, and new tags if it lay. */
+  private long bringMs(int b, int s) {
     Bundle bundle = bundles.get(b);
+    if (byHand()) {
+      return hands.workMs(bundle, s, rack[s], time);
+    }
     Point place = spots.get(s).footprint().centre();
     if (!lies(b)) {
       return time.liftMs(lifts.offTruck(bundle, massKg[b], place).orElseThrow().driveM());
@@ -375,6 +383,11 @@ final class Board {
         .move(bundle, massKg[b], from, place)
         .map(move -> time.liftMs(move.driveM()) + time.retagMs())
         .orElse(REFUSED);
+  }
+
+  /** Whether people unload timber by timber, because there is no machine. */
+  boolean byHand() {
+    return task.site().byHand();
   }
 
   /** Whether a bundle lies somewhere from the start. */

@@ -34,7 +34,9 @@ final class BundleFit {
     OptionalDouble limitKg = spot.massLimitKg();
     refuse(limitKg.isPresent() && massKg > limitKg.getAsDouble(), Rule.SPOT_MASS, refusals);
     board.shared.brokenBy(board.share(place, number), massKg).ifPresent(refusals::add);
-    if (board.home[number] != place) {
+    if (board.byHand()) {
+      refuse(!board.hands.reaches(bundle, place), Rule.PATHS_OPEN, refusals);
+    } else if (board.home[number] != place) {
       refusals.addAll(board.lifts.refusals(bundle, massKg, spot.footprint().centre()));
     }
     return refusals;

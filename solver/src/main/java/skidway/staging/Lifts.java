@@ -34,6 +34,9 @@ public final class Lifts {
     }
   }
 
+  /** No lift at all: people carry the bundle's timbers. */
+  static final Lift BY_HAND = new Lift(new MachineStand("", new Point(0, 0)), 0, 0, 0);
+
   private final Task task;
   private final Machine machine;
   private final LinesAbove lines;

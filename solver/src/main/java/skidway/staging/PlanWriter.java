@@ -103,12 +103,13 @@ final class PlanWriter {
     for (int s : used()) {
       for (int i = 0; i < occupancy.count(s); i++) {
         Effort one = Efforts.ofBundle(board, occupancy.member(s, i), s);
-        effort = effort.plus(new Effort(one.carryS(), 0, one.rehandleS(), 0, 0));
+        effort =
+            effort.plus(new Effort(one.carryS(), 0, one.rehandleS(), 0, 0, 0, one.offTruckS()));
       }
       Effort stack = Efforts.ofStack(occupancy.stack(s));
       effort = effort.plus(new Effort(0, stack.pickS(), stack.rehandleS(), 0, 0));
     }
-    return effort.plus(machineEffort());
+    return board.byHand() ? effort : effort.plus(machineEffort());
   }
 
   private Effort machineEffort() {

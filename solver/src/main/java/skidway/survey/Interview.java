@@ -139,8 +139,13 @@ public final class Interview {
   }
 
   private void nextTopic() {
-    boolean noDeck = now() == Topic.DECK && lines.get(lines.size() - 1).equals(now().noMore());
-    topic += noDeck ? 2 : 1; // no steps without a deck
+    boolean none = lines.get(lines.size() - 1).equals(now().noMore());
+    if (none && now() == Topic.DECK) {
+      topic = Topic.STEPS.ordinal(); // none without a deck
+    } else if (none && now() == Topic.MACHINE) {
+      topic = Topic.CHART.ordinal(); // neither stand nor chart without a machine
+    }
+    topic++;
     number = 1;
   }
 

@@ -34,6 +34,11 @@ public record Bundle(
     return packed.stream().mapToDouble(p -> p.piece().lengthM()).max().orElse(0);
   }
 
+  /** How many layers its pieces lie in, at least one. */
+  public int layers() {
+    return packed.stream().mapToInt(PackedPiece::layer).max().orElse(1);
+  }
+
   public List<Piece> pieces() {
     return packed.stream().map(PackedPiece::piece).toList();
   }

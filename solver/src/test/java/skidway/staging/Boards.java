@@ -30,7 +30,8 @@ final class Boards {
     }
     double[] heightCapM = new double[spots.length];
     Arrays.fill(heightCapM, Double.POSITIVE_INFINITY);
-    return new Board(task, List.of(spots), heightCapM, excludes, metres, order, presence);
+    return new Board(
+        task, List.of(spots), heightCapM, excludes, metres, order, presence, HandUnloading.NEVER);
   }
 
   static StagingSolution.Ground ground(Board board) {
