@@ -73,7 +73,8 @@ final class PlanSummary {
     List<String> heads =
         new ArrayList<>(
             List.of("crew hours", ">placed", ">carry", ">pick", ">rehandle", ">set-down"));
-    heads.addAll(replanned() ? List.of(">machine", ">moves", ">all") : List.of(">machine", ">all"));
+    heads.add(task.site().byHand() ? ">off truck" : ">machine");
+    heads.addAll(replanned() ? List.of(">moves", ">all") : List.of(">all"));
     TextTable table = new TextTable(heads.toArray(String[]::new));
     int delivered = task.delivery().bundles().size();
     table.row(row("this plan", delivered - plan.unplaced().size(), plan.effort()));
@@ -93,7 +94,7 @@ final class PlanSummary {
                 figures.hours(effort.pickS()),
                 figures.hours(effort.rehandleS()),
                 figures.hours(effort.setDownS()),
-                figures.hours(effort.machineS())));
+                figures.hours(effort.machineS() + effort.offTruckS())));
     if (replanned()) {
       cells.add(figures.hours(effort.moveS()));
     }

@@ -31,7 +31,7 @@ final class HoursTable {
             "Pick",
             "Rehandle",
             "Set down",
-            "Machine",
+            task.site().byHand() ? "Off the truck" : "Machine",
             "Together",
             "Bundles with a spot");
     double mostS =
@@ -64,7 +64,7 @@ final class HoursTable {
     figure(effort.pickS());
     figure(effort.rehandleS());
     figure(effort.setDownS());
-    figure(effort.machineS());
+    figure(effort.machineS() + effort.offTruckS());
     Markup together = table.openCell("figure together");
     together.leaf("b", task.figures().hours(effort.totalS()));
     double share = mostS > 0 ? effort.totalS() / mostS : 0;

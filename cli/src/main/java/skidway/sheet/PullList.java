@@ -45,7 +45,10 @@ public final class PullList {
     this.order = task.pullOrder();
     this.team = new Team(task.settings());
     for (Bundle bundle : task.delivery().bundles()) {
-      bundle.packed().forEach(p -> byMark.put(p.piece().mark(), new Found(bundle, p.layer())));
+      bundle
+          .packed()
+          .forEach(
+              p -> byMark.put(p.piece().mark(), new Found(bundle, task.layerOnSpot(bundle, p))));
     }
     for (Stack stack : plan.stacks()) {
       List<String> ids = stack.bundleIds();

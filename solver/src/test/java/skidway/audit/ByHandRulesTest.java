@@ -16,9 +16,14 @@ import skidway.plan.Effort;
 import skidway.plan.Step;
 import skidway.plan.Task;
 import skidway.rules.Rule;
+import skidway.site.Footprint;
 import skidway.site.Machine;
 import skidway.site.Outline;
+import skidway.site.Point;
+import skidway.site.Site;
 import skidway.site.Spot;
+import skidway.site.TruckStand;
+import skidway.site.Yard;
 import skidway.testkit.BundleBuilder;
 import skidway.testkit.PlanBuilder;
 import skidway.testkit.SiteBuilder;
@@ -72,6 +77,37 @@ final class ByHandRulesTest {
             .keepClear("right", Outline.box(10.8, 9.6, 40, 11.5), 0, false);
     Task task = task(narrow.build(), first().size(4, 0.6, 0.4).build());
     assertThat(broken(task, aPlan().stack(across, "B1"))).contains(Rule.PATHS_OPEN);
+  }
+
+  /** A second truck between stacks and trees: nobody carries a timber away from it. */
+  @Test
+  void aTruckThatIsShutInIsFound() {
+    Site plain =
+        handSite()
+            .yards(new Yard("yard", Outline.box(22, 0, 40, 14), 70))
+            .keepClear("hedge", Outline.box(26, 6.2, 40, 6.4), 0, false)
+            .build();
+    Site site =
+        new Site(
+            plain.name(),
+            plain.boundary(),
+            plain.northDeg(),
+            plain.courseM(),
+            plain.walls(),
+            plain.decks(),
+            plain.yards(),
+            plain.lanes(),
+            plain.keepClears(),
+            List.of(
+                new TruckStand("truck", new Footprint(new Point(8, 2), 0, 12, 2.6)),
+                new TruckStand("gate", new Footprint(new Point(34, 3), 0, 10, 2.6))),
+            plain.machine(),
+            plain.spots());
+    Spot across = spot("Y9", "yard", 25.5, 3.1, 0.9, 6.0);
+    Task task = task(site, first().size(0.9, 4, 0.4).build());
+    PlanBuilder plan = aPlan().stack(across, "B1");
+    assertThat(Audited.sentences(Rule.PATHS_OPEN, Audited.report(task, plan)))
+        .containsExactly("No way 0.71 m wide leads to truck stand gate: stacks on Y9 shut it.");
   }
 
   @Test
