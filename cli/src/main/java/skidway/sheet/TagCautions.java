@@ -64,7 +64,7 @@ final class TagCautions {
     return heavy == 0
         ? Optional.empty()
         : Optional.of(
-            Figures.counted((int) heavy, "piece") + " too heavy for people: lifting device.");
+            Figures.counted(heavy, "piece") + " too heavy for people: lifting device.");
   }
 
   private double topM(Step step) {

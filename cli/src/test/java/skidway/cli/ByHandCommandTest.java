@@ -64,7 +64,7 @@ final class ByHandCommandTest {
     fine("import", folder, list, "--load", "L1", "--arrival", "2031-05-06T08:00");
     assertThat(fine("check", folder)).contains("people carry every timber off the truck");
     assertThat(fine("stage", folder, "--effort", "200")).contains("off truck", "8 of 8");
-    fine("print", folder, "--no-pdf", "--only", "unload,hours,tags");
+    fine("print", folder, "--no-pdf", "--only", "unload,hours,signs,tags");
     return job;
   }
 
@@ -79,7 +79,7 @@ final class ByHandCommandTest {
   }
 
   private static String packet(Path job) throws IOException {
-    return Files.readString(job.resolve("out/packet-001-unload-hours-tags.html"));
+    return Files.readString(job.resolve("out/packet-001-unload-hours-signs-tags.html"));
   }
 
   @ParameterizedTest
@@ -94,7 +94,8 @@ final class ByHandCommandTest {
     String packet = packet(job);
     assertThat(packet)
         .contains("Unloading sheet, by hand", "timbers carried off by hand", ">Off the truck<")
-        .doesNotContain("confirmed by", "to spare");
+        .contains("Timbers are loose, without bands")
+        .doesNotContain("confirmed by", "to spare", "Bands are under tension");
     String sheet =
         packet.substring(packet.indexOf("id=\"unload\""), packet.indexOf("id=\"hours\""));
     assertThat(sheet.split("class=\"box\"", -1)).hasSize(1 + 80);

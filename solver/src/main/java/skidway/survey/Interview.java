@@ -139,14 +139,17 @@ public final class Interview {
   }
 
   private void nextTopic() {
-    boolean none = lines.get(lines.size() - 1).equals(now().noMore());
-    if (none && now() == Topic.DECK) {
-      topic = Topic.STEPS.ordinal(); // none without a deck
-    } else if (none && now() == Topic.MACHINE) {
-      topic = Topic.CHART.ordinal(); // neither stand nor chart without a machine
-    }
-    topic++;
+    topic += 1 + (lines.get(lines.size() - 1).equals(now().noMore()) ? follow(now()) : 0);
     number = 1;
+  }
+
+  /** How many of the next topics are idle where there is none of this one. */
+  private static int follow(Topic none) {
+    return switch (none) {
+      case DECK -> 1; // steps
+      case MACHINE -> 2; // its stands and chart
+      default -> 0;
+    };
   }
 
   private Optional<String> wrong(String line) {

@@ -171,11 +171,11 @@ final class ByHandRulesTest {
   void hoursToldWrongAreFound() {
     Task task = task(handSite().build(), b1);
     PlanBuilder plan = aPlan().stack(y1, "B1");
-    Effort true1 = Audit.of(task, plan.build(task)).effort();
-    assertThat(true1.offTruckS()).isGreaterThan(60 + 20);
+    Effort found = Audit.of(task, plan.build(task)).effort();
+    assertThat(found.offTruckS()).isGreaterThan(60 + 20);
     Effort wrong =
         new Effort(
-            true1.carryS(), true1.pickS(), true1.rehandleS(), 0, 0, 0, 1.2 * true1.offTruckS());
+            found.carryS(), found.pickS(), found.rehandleS(), 0, 0, 0, 1.2 * found.offTruckS());
     assertThat(Audited.sentences(Rule.HAND_UNLOAD, task, plan.effort(wrong)))
         .singleElement()
         .asString()
