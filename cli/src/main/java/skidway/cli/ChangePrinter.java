@@ -66,7 +66,7 @@ final class ChangePrinter {
       return utf8(page.forBrowser());
     }
     List<String> broken = Packet.brokenRules(audit);
-    Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
+    Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(job, broken), 9);
     Press press =
         paper.press().orElseThrow(() -> new BadUsage("--no-pdf and a name in .pdf do not go."));
     return press.press(page.forPdf(), foot, paper.copies()).bytes();

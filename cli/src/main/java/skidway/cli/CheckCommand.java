@@ -60,6 +60,9 @@ final class CheckCommand implements Callable<Integer> {
     screen.results(bundles(task, figures).lines());
     screen.result("");
     screen.result("Limits are held to the high figures, hours are reckoned with the likely ones.");
+    if (task.site().byHand()) {
+      screen.result("The site has no machine: people carry every timber off the truck.");
+    }
     screen.caution();
     return ExitCode.FINE;
   }

@@ -61,7 +61,7 @@ final class PacketPrinter {
         Aside.begin(
             "packet",
             () -> Packet.page(task, plan, waves, fingerprint, audit, parts, paper, map.done()));
-    Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(broken), 9);
+    Foot foot = new Foot(Packet.heading(plan, fingerprint), Packet.caution(task, broken), 9);
     pdf.begin("Pages", name() + ".pdf", () -> page.done().forPdf(), foot);
     packet = Optional.of(page);
   }

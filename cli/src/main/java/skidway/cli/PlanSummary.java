@@ -74,7 +74,8 @@ final class PlanSummary {
         new ArrayList<>(
             List.of(
                 "crew hours", ">placed", ">carry", ">pick", ">rehandle", ">inside", ">set-down"));
-    heads.addAll(replanned() ? List.of(">machine", ">moves", ">all") : List.of(">machine", ">all"));
+    heads.add(task.site().byHand() ? ">off truck" : ">machine");
+    heads.addAll(replanned() ? List.of(">moves", ">all") : List.of(">all"));
     TextTable table = new TextTable(heads.toArray(String[]::new));
     int delivered = task.delivery().bundles().size();
     table.row(row("this plan", delivered - plan.unplaced().size(), plan.effort()));
@@ -95,7 +96,7 @@ final class PlanSummary {
                 figures.hours(effort.rehandleS()),
                 inside(effort),
                 figures.hours(effort.setDownS()),
-                figures.hours(effort.machineS())));
+                figures.hours(effort.machineS() + effort.offTruckS())));
     if (replanned()) {
       cells.add(figures.hours(effort.moveS()));
     }

@@ -32,7 +32,7 @@ final class HoursTable {
             "Rehandle",
             "Inside bundles",
             "Set down",
-            "Machine",
+            task.site().byHand() ? "Off the truck" : "Machine",
             "Together",
             "Bundles with a spot");
     double mostS =
@@ -73,7 +73,7 @@ final class HoursTable {
             ? task.figures().hours(effort.insideS().getAsDouble())
             : "not counted");
     figure(effort.setDownS());
-    figure(effort.machineS());
+    figure(effort.machineS() + effort.offTruckS());
     Markup together = table.openCell("figure together");
     together.leaf("b", task.figures().hours(effort.totalS()));
     double share = mostS > 0 ? effort.totalS() / mostS : 0;

@@ -9,6 +9,7 @@ import skidway.plan.Task;
 record MapPages(Task task, Plan plan, String fingerprint) {
   private static final String ALL = "Whole site";
   private static final String GOVERNS = "the machine's own chart and the floor's designer govern";
+  private static final String GOVERNS_BY_HAND = "the floor's designer and local codes govern";
 
   /** One of these papers for each page, whichever makes its map largest. */
   List<MapSheet> on(List<Paper> papers) {
@@ -48,7 +49,7 @@ record MapPages(Task task, Plan plan, String fingerprint) {
             "map " + page + " of " + pages,
             scale,
             "plan " + Fingerprints.brief(fingerprint) + warning(),
-            GOVERNS);
+            task.site().byHand() ? GOVERNS_BY_HAND : GOVERNS);
     return new TitleBlock(name, task.jobName(), "Revision " + plan.revision(), under);
   }
 

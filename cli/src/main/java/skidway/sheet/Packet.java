@@ -82,7 +82,7 @@ public final class Packet {
       SetOutSection.write(page, task, plan, head);
     }
     if (parts.contains(Part.UNLOAD)) {
-      UnloadingSheet.write(page, task, plan, head);
+      unload(page, task, plan, head);
     }
     if (parts.contains(Part.SHOP)) {
       ShoppingSection.write(page, task, plan, head);
@@ -127,6 +127,14 @@ public final class Packet {
         PageStyle.packetInPdf(paper, signs) + PageStyle.wavesInPdf(parts));
   }
 
+  private static void unload(Markup page, Task task, Plan plan, RunningHead head) {
+    if (task.site().byHand()) {
+      HandUnloadingSheet.write(page, task, plan, head);
+    } else {
+      UnloadingSheet.write(page, task, plan, head);
+    }
+  }
+
   /** Which job, revision and plan a page is of, in one line. */
   public static String heading(Plan plan, String fingerprint) {
     return new RunningHead(plan.jobName(), plan.revision(), fingerprint).words();
@@ -135,8 +143,8 @@ public final class Packet {
   /**
    * What the figures on a page do not replace, in one line; first of all whether it may be used.
    */
-  public static String caution(List<String> broken) {
-    return broken.isEmpty() ? TagLines.DEFERS : TagLines.BROKEN;
+  public static String caution(Task task, List<String> broken) {
+    return broken.isEmpty() ? TagLines.defers(task.site().byHand()) : TagLines.BROKEN;
   }
 
   /** A sentence for each; bundles without a spot have a table of their own. */

@@ -1,9 +1,11 @@
 package skidway.sheet;
 
+import java.util.List;
 import java.util.Set;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.Task;
+import skidway.timber.Piece;
 
 /** Writes the page's heading, the ways into it and the plan in a few figures. */
 final class PageTop {
@@ -43,17 +45,39 @@ final class PageTop {
   private static void facts(Markup page, Task task, Plan plan) {
     int bundles = task.delivery().bundles().size();
     long placed = plan.stacks().stream().mapToLong(s -> s.bundleIds().size()).sum();
-    long setDown = plan.steps().stream().filter(s -> s.kind().waits()).count();
-    double heaviestKg = plan.steps().stream().mapToDouble(Step::massKg).max().orElse(0);
     page.open("dl", "class", "facts");
     fact(page, "bundles with a spot", placed + " of " + bundles, placed < bundles);
-    fact(page, "lifts", Integer.toString(plan.steps().size()), false);
-    fact(page, "set down on the way", Long.toString(setDown), false);
-    fact(page, "heaviest lift, at most", task.figures().mass(heaviestKg), false);
+    if (task.site().byHand()) {
+      carried(page, task, plan);
+    } else {
+      lifted(page, task, plan);
+    }
     fact(page, "crew time", task.figures().hours(plan.effort().totalS()), false);
     plan.proof()
         .ifPresent(proof -> fact(page, ProofWords.name(proof), ProofWords.brief(proof), false));
     page.close().line();
+  }
+
+  private static void lifted(Markup page, Task task, Plan plan) {
+    long setDown = plan.steps().stream().filter(s -> s.kind().waits()).count();
+    double heaviestKg = plan.steps().stream().mapToDouble(Step::massKg).max().orElse(0);
+    fact(page, "lifts", Integer.toString(plan.steps().size()), false);
+    fact(page, "set down on the way", Long.toString(setDown), false);
+    fact(page, "heaviest lift, at most", task.figures().mass(heaviestKg), false);
+  }
+
+  private static void carried(Markup page, Task task, Plan plan) {
+    Team team = new Team(task.settings());
+    List<Piece> pieces =
+        plan.steps().stream()
+            .flatMap(step -> task.delivery().bundle(step.bundleId()).stream())
+            .flatMap(bundle -> bundle.pieces().stream())
+            .toList();
+    long devices = pieces.stream().filter(team::needsDevice).count();
+    double heaviestKg = pieces.stream().mapToDouble(p -> p.mass().highKg()).max().orElse(0);
+    fact(page, "timbers carried off by hand", Integer.toString(pieces.size()), false);
+    fact(page, "of them too heavy for people", Long.toString(devices), devices > 0);
+    fact(page, "heaviest timber, at most", task.figures().mass(heaviestKg), false);
   }
 
   private static void fact(Markup page, String name, String value, boolean bad) {

@@ -23,7 +23,7 @@ import skidway.timber.Piece;
 
 /** Looks up, in the order in which walls go up, where each piece lies and what lies over it. */
 public final class PullList {
-  private record Found(Bundle bundle, int layer) {}
+  private record Found(Bundle bundle, PackedPiece packed, int layer) {}
 
   /** A bundle's place: its stack, and how many bundles are beneath it. */
   private record Berth(Stack stack, int at) {
@@ -47,7 +47,12 @@ public final class PullList {
     this.order = task.pullOrder();
     this.team = new Team(task.settings());
     for (Bundle bundle : task.delivery().bundles()) {
-      bundle.packed().forEach(p -> byMark.put(p.piece().mark(), new Found(bundle, p.layer())));
+      bundle
+          .packed()
+          .forEach(
+              p ->
+                  byMark.put(
+                      p.piece().mark(), new Found(bundle, p, task.layerOnSpot(bundle, p))));
     }
     for (Stack stack : plan.stacks()) {
       List<String> ids = stack.bundleIds();
@@ -109,8 +114,7 @@ public final class PullList {
         above.stream()
             .flatMap(id -> task.delivery().bundle(id).stream())
             .flatMap(bundle -> stillThere(bundle, bundle.pieces(), index));
-    Piece own = order.placements().get(index).piece();
-    List<Piece> higherLayers = found.bundle().above(new PackedPiece(own, found.layer()));
+    List<Piece> higherLayers = task.aboveOnSpot(found.bundle(), found.packed());
     return Stream.concat(higherTiers, stillThere(found.bundle(), higherLayers, index)).toList();
   }
 

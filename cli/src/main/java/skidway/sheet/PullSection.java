@@ -34,7 +34,6 @@ final class PullSection {
   }
 
   private void lead(boolean piles) {
-    Team team = new Team(task.settings());
     page.open("ul", "class", "lead");
     page.leaf(
         "li",
@@ -42,15 +41,7 @@ final class PullSection {
             + " and are needed higher up. Once they are laid aside in order within reach,"
             + " later lines that name them need no more work. Pieces of one height along the walls"
             + " are laid in any order: take first what lies on top.");
-    page.leaf(
-        "li",
-        "People: for what the piece likely weighs; no number of people is safe for everybody. Take"
-            + " more where the way is narrow, high or slippery. Device: at its heaviest it is more"
-            + " than "
-            + team.mostPeople()
-            + " people lift together ("
-            + task.figures().mass(team.mostKg())
-            + "). Local codes go before this list.");
+    page.leaf("li", new Team(task.settings()).heed(task.figures()));
     if (piles) {
       page.leaf(
           "li",
@@ -133,7 +124,6 @@ final class PullSection {
   }
 
   private static int layers(PullLine line) {
-    int inBundle = line.bundle().packed().stream().mapToInt(p -> p.layer()).max().orElse(1);
-    return line.piled().map(Piled::layers).orElse(inBundle);
+    return line.piled().map(Piled::layers).orElse(line.bundle().layers());
   }
 }

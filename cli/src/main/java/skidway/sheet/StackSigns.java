@@ -108,12 +108,17 @@ final class StackSigns {
         .orElse("as the site lead says");
   }
 
-  private static String caution(StackView stack) {
-    return stack.rack()
-        ? "Bands are under tension: cut them standing to the side. Tie what stays before taking one"
-            + " out."
-        : "Bands are under tension: cut them standing to the side. Take nothing from below: what lies"
-            + " over it comes off first.";
+  /** What people laid by hand has no bands any more. */
+  private String caution(StackView stack) {
+    String bands =
+        task.site().byHand()
+            ? "Timbers are loose, without bands: wedge what could roll."
+            : "Bands are under tension: cut them standing to the side.";
+    String taking =
+        stack.rack()
+            ? " Tie what stays before taking one out."
+            : " Take nothing from below: what lies over it comes off first.";
+    return bands + taking;
   }
 
   private String mass(double kg) {

@@ -9,7 +9,6 @@ import skidway.plan.Reason;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
 import skidway.plan.Task;
-import skidway.rules.Setting;
 import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
 import skidway.units.Figures;
@@ -58,10 +57,8 @@ final class StepRow {
     name.close();
     table.cell("mass", task.figures().mass(step.massKg()));
     Markup words = table.openCell("do").text(StepWords.of(step, rack));
-    if (stack.filter(s -> risesAboveWedgeHeight(step, s)).isPresent()) {
-      String height = task.figures().length(task.settings().get(Setting.WEDGE_HEIGHT));
-      String heed = "Above " + height + ": cross supports or wedges first.";
-      words.text(" ").leaf("strong", heed, "class", "heed");
+    if (stack.filter(s -> RisesHigh.from(step, s, task.settings())).isPresent()) {
+      words.text(" ").leaf("strong", RisesHigh.words(task), "class", "heed");
     }
     words.close();
     to(step, rack);
@@ -84,14 +81,6 @@ final class StepRow {
     return task.start().lies(bundle.id())
         ? "lies at " + step.fromId()
         : LoadNames.of(bundle.loadId()) + ", " + Ordinals.of(bundle.offOrder()) + " off";
-  }
-
-  /** Whether the stack needs cross supports or wedges from this lift on, and not before. */
-  private boolean risesAboveWedgeHeight(Step step, StackView stack) {
-    double limitM = task.settings().get(Setting.WEDGE_HEIGHT) + 1e-9;
-    return !step.kind().waits()
-        && stack.heightM(step, task.settings()) > limitM
-        && stack.heightBeneathM(step, task.settings()) <= limitM;
   }
 
   private void to(Step step, boolean rack) {

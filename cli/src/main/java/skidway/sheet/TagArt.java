@@ -14,14 +14,19 @@ final class TagArt {
 
   private final Markup page;
   private final TagFormat format;
+  private final String defers;
 
-  TagArt(Markup page, TagFormat format) {
+  /**
+   * @param defers what the figures do not replace
+   */
+  TagArt(Markup page, TagFormat format, String defers) {
     this.page = page;
     this.format = format;
+    this.defers = defers;
   }
 
   void write(Tag tag, RunningHead head, int end, boolean broken) {
-    List<TagLine> lines = new TagLines(format).of(tag, head, broken);
+    List<TagLine> lines = new TagLines(format, defers).of(tag, head, broken);
     double width = format.innerWidthMm();
     double below = lines.stream().mapToDouble(line -> line.heightMm(width)).sum();
     double top = Math.max(24, format.innerHeightMm() - below);

@@ -3,11 +3,13 @@ package skidway.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
 import skidway.plan.Task;
 import skidway.rules.Setting;
+import skidway.units.Figures;
 
 /** Says what to heed when a bundle is lifted, and nothing where there is nothing to heed. */
 final class TagCautions {
@@ -37,6 +39,10 @@ final class TagCautions {
         all.add("Top above " + height + ": cross supports or wedges first.");
       }
     }
+    if (task.site().byHand()) {
+      devices(bundleId).ifPresent(all::add);
+      return all;
+    }
     double share = steps.stream().mapToDouble(TagCautions::share).max().orElse(0);
     if (share > 1 + 1e-9) {
       all.add("Heavier than the machine's chart allows. Do not lift.");
@@ -46,6 +52,19 @@ final class TagCautions {
       all.add(String.format(Locale.ROOT, "Heavy: takes %d %% of the machine's chart.", percent));
     }
     return all;
+  }
+
+  private Optional<String> devices(String bundleId) {
+    Team team = new Team(task.settings());
+    long heavy =
+        task.delivery().bundle(bundleId).stream()
+            .flatMap(bundle -> bundle.pieces().stream())
+            .filter(team::needsDevice)
+            .count();
+    return heavy == 0
+        ? Optional.empty()
+        : Optional.of(
+            Figures.counted(heavy, "piece") + " too heavy for people: lifting device.");
   }
 
   private double topM(Step step) {

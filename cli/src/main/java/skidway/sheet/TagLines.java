@@ -5,16 +5,28 @@ import java.util.List;
 
 /** Chooses what stands on a tag below spot, tier and code, what matters at the lift first. */
 final class TagLines {
-  static final String DEFERS =
+  private static final String DEFERS =
       "Helps to plan. Machine's chart, floor's designer, local codes govern.";
+  private static final String DEFERS_BY_HAND =
+      "Helps to plan. Floor's designer, local codes govern.";
   static final String BROKEN = "This plan breaks rules. Do not unload by it.";
 
   private final TagFormat format;
   private final double unitMm;
+  private final String defers;
 
-  TagLines(TagFormat format) {
+  /**
+   * @param defers what the figures do not replace
+   */
+  TagLines(TagFormat format, String defers) {
     this.format = format;
     this.unitMm = format.unitMm();
+    this.defers = defers;
+  }
+
+  /** What a plan's figures do not replace. */
+  static String defers(boolean byHand) {
+    return byHand ? DEFERS_BY_HAND : DEFERS;
   }
 
   /**
@@ -33,7 +45,7 @@ final class TagLines {
       lines.add(new TagLine("inside", inside, 3 * unitMm, false));
     }
     lines.add(new TagLine("foot", foot(head), 2.7 * unitMm, true));
-    lines.add(new TagLine("foot", DEFERS, 2.3 * unitMm, false));
+    lines.add(new TagLine("foot", defers, 2.3 * unitMm, false));
     return lines;
   }
 

@@ -13,10 +13,12 @@ public final class TagPage {
   private final Markup page = new Markup();
   private final RunningHead head;
   private final TagFormat format;
+  private final String defers;
 
-  private TagPage(RunningHead head, TagFormat format) {
+  private TagPage(RunningHead head, TagFormat format, String defers) {
     this.head = head;
     this.format = format;
+    this.defers = defers;
   }
 
   /**
@@ -27,13 +29,16 @@ public final class TagPage {
   public static StyledPage of(
       Task task, Plan plan, String fingerprint, List<String> broken, TagFormat format) {
     List<Tag> tags = Tag.of(task, plan);
-    return new TagPage(head(plan, fingerprint), format).page(tags, broken, Optional.empty());
+    String defers = TagLines.defers(task.site().byHand());
+    return new TagPage(head(plan, fingerprint), format, defers)
+        .page(tags, broken, Optional.empty());
   }
 
   /** The page with the tags that have changed, and before them a list of those to take off. */
   public static StyledPage of(
       Plan plan, String fingerprint, TagChanges changes, List<String> broken, TagFormat format) {
-    return new TagPage(head(plan, fingerprint), format)
+    String defers = TagLines.defers(false); // moved by a machine
+    return new TagPage(head(plan, fingerprint), format, defers)
         .page(changes.toPrint(), broken, Optional.of(changes));
   }
 
@@ -75,13 +80,13 @@ public final class TagPage {
   }
 
   private void both(Tag tag, boolean broken) {
-    TagArt art = new TagArt(page, format);
+    TagArt art = new TagArt(page, format, defers);
     art.write(tag, head, 1, broken);
     art.write(tag, head, 2, broken);
   }
 
   private void labels(List<Tag> tags, boolean broken) {
-    TagArt art = new TagArt(page, format);
+    TagArt art = new TagArt(page, format, defers);
     for (Tag tag : tags) {
       for (int end = 1; end <= 2; end++) {
         page.open("section", "class", "label").line();

@@ -40,8 +40,8 @@ final class UnloadingSheet {
     page.close().line();
   }
 
-  /** What comes off between the lifts above and has nowhere to go. */
-  private static void withoutSpot(Markup page, Task task, Plan plan) {
+  /** What comes off between what is above and has nowhere to go. */
+  static void withoutSpot(Markup page, Task task, Plan plan) {
     if (plan.unplaced().isEmpty()) {
       return;
     }
@@ -79,7 +79,7 @@ final class UnloadingSheet {
     page.line();
   }
 
-  private static void heading(Markup page, SheetTable table, Task task, String loadId) {
+  static void heading(Markup page, SheetTable table, Task task, String loadId) {
     List<Load> loads = task.delivery().loads();
     Optional<Load> load = task.delivery().load(loadId);
     int turn = load.map(l -> loads.indexOf(l) + 1).orElse(0);

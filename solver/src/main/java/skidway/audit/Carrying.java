@@ -3,7 +3,6 @@ package skidway.audit;
 import java.util.List;
 import java.util.stream.IntStream;
 import skidway.audit.walk.CarryWalks;
-import skidway.erection.PullOrder;
 import skidway.rules.Setting;
 import skidway.timber.Piece;
 
@@ -19,11 +18,11 @@ final class Carrying {
   /** The walk from a piece's spot to its place, one way. */
   private record Walk(Piece piece, double metres) {}
 
-  Carrying(Scene scene, PullOrder order, Handling handling) {
+  Carrying(Scene scene, CarryWalks walks, Handling handling) {
     this.scene = scene;
+    this.walks = walks;
     this.handling = handling;
     team = new Team(scene);
-    walks = new CarryWalks(scene.task(), order);
     // Walks take long and do not depend on each other; they are added up in the plan's order.
     scene.standings().parallelStream()
         .filter(s -> Soundness.sound(s.spot()))

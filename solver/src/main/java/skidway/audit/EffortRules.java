@@ -20,6 +20,7 @@ final class EffortRules {
   private final Scene scene;
   private final Ledger ledger;
   private final Picking picking;
+  private final HandUnloading hands;
   private final Effort found;
   private final int unreached;
 
@@ -27,11 +28,13 @@ final class EffortRules {
     this.scene = scene;
     this.ledger = ledger;
     PullOrder order = scene.task().pullOrder();
+    CarryWalks walks = new CarryWalks(scene.task(), order);
     Handling handling = new Handling(scene, order);
     MovedAside aside = new MovedAside(scene, order);
-    Carrying carrying = new Carrying(scene, order, handling);
+    Carrying carrying = new Carrying(scene, walks, handling);
     unreached = carrying.unreached();
     picking = new Picking(scene);
+    hands = new HandUnloading(scene, walks);
     found =
         new Effort(
             carrying.personS(),
@@ -40,7 +43,8 @@ final class EffortRules {
             OptionalDouble.of(aside.insideS()),
             handling.setDownS(),
             handling.machineS(),
-            handling.moveS());
+            handling.moveS(),
+            hands.personS());
   }
 
   Effort found() {
@@ -69,7 +73,20 @@ final class EffortRules {
     } else {
       carry(told);
     }
+    if (hands.unreached().isEmpty()) {
+      handUnload(told);
+    } else {
+      remarks.add(
+          "Not checked: the hours of unloading by hand; needs a way on foot from the truck for "
+              + String.join(", ", hands.unreached())
+              + ".");
+    }
     return remarks;
+  }
+
+  private void handUnload(Effort told) {
+    double toleranceS = EXACT_S + CarryWalks.ERROR_SHARE * hands.walkS();
+    compare(Rule.HAND_UNLOAD, "unloading by hand", told.offTruckS(), found.offTruckS(), toleranceS);
   }
 
   private void carry(Effort told) {

@@ -46,6 +46,9 @@ final class Handling {
 
   /** Off the truck, onto a stack or down to wait. */
   double machineS() {
+    if (scene.task().site().byHand()) {
+      return 0;
+    }
     return scene.steps().stream()
         .filter(step -> step.kind().offTruck())
         .mapToDouble(step -> liftS(places.truck(step), places.stand(step)))

@@ -74,6 +74,7 @@ final class KnownRules {
       known(where, "Step " + step.number() + " lifts " + step.bundleId() + ", not delivered.");
     }
     Stream.of(step.standId(), step.pickStandId())
+        .filter(id -> !(id.isEmpty() && site.byHand()))
         .filter(id -> id.equals(step.standId()) || !id.isEmpty())
         .distinct()
         .filter(id -> site.machine().stands().stream().noneMatch(s -> s.id().equals(id)))
@@ -88,8 +89,10 @@ final class KnownRules {
   private void unknownStand(Step step, String standId) {
     known(
         "step " + step.number(),
-        ("Step " + step.number() + " lifts from stand " + standId)
-            + ", which the site does not have.");
+        standId.isEmpty()
+            ? "Step " + step.number() + " lifts from no stand of the machine."
+            : ("Step " + step.number() + " lifts from stand " + standId)
+                + ", which the site does not have.");
   }
 
   private void knownUnplaced(String bundleId) {

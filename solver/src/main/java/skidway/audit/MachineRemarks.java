@@ -5,7 +5,7 @@ import java.util.List;
 import skidway.site.Grip;
 import skidway.site.Machine;
 
-/** Says what nobody told of the machine, so that it could not be checked. */
+/** Says what nobody told of the machine, so that it could not be checked; or that there is none. */
 final class MachineRemarks {
   private MachineRemarks() {}
 
@@ -13,6 +13,13 @@ final class MachineRemarks {
    * @param lanes whether the site has any
    */
   static List<String> of(Machine machine, boolean lanes) {
+    if (machine.isNone()) {
+      return List.of(
+          "No machine unloads: its reach, load chart, grip, travel width and distance from overhead"
+              + " lines do not apply; people carry every timber.",
+          "Not checked: lifting timbers off the truck's bed by the lifting equation; nobody told how"
+              + " high it is.");
+    }
     List<String> remarks = new ArrayList<>();
     if (machine.grip() instanceof Grip.Unstated) {
       remarks.add(remark("load centre, slings and travel width", machine, "grip"));

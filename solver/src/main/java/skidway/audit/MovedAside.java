@@ -96,8 +96,10 @@ final class MovedAside {
   }
 
   private int lowestUnder(Bundle bundle, PackedPiece upper) {
+    // People who carry a bundle off by hand begin with its top layer, so it lies upside down.
+    int up = scene.task().site().byHand() ? -1 : 1;
     return bundle.packed().stream()
-        .filter(lower -> lower.layer() < upper.layer())
+        .filter(lower -> up * lower.layer() < up * upper.layer())
         .flatMapToInt(this::levels)
         .min()
         .orElse(Integer.MAX_VALUE);

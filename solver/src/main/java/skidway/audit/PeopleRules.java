@@ -84,7 +84,9 @@ final class PeopleRules {
                 + worst.mark()
                 + "), the shortest of them ")
             + (figures.length(shortest.lengthM()) + " long (" + shortest.mark() + "). ")
-            + "They are for the machine or a lifting device.");
+            + (scene.task().site().byHand()
+                ? "No machine is there: bring a lifting device, or let nobody lift them."
+                : "They are for the machine or a lifting device."));
   }
 
   private void liftIndex(List<HandLoad> loads) {

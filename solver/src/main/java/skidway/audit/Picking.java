@@ -49,7 +49,9 @@ final class Picking {
   private void add(Standing standing, Bundle bundle, double undersideM) {
     int layers = bundle.packed().stream().mapToInt(PackedPiece::layer).max().orElse(1);
     for (PackedPiece packed : bundle.packed()) {
-      double layM = undersideM + (packed.layer() - 0.5) * bundle.heightM() / layers;
+      // By hand the top layer comes off first and is laid lowest.
+      int layer = scene.task().site().byHand() ? layers - packed.layer() + 1 : packed.layer();
+      double layM = undersideM + (layer - 0.5) * bundle.heightM() / layers;
       double heightM = standing.rack() ? KNUCKLE_CM / 100 : layM;
       picks.add(new Pick(packed.piece(), standing.id(), heightM, standing.rack()));
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import skidway.plan.Stack;
 import skidway.plan.Step;
+import skidway.plan.StepKind;
 import skidway.rules.Rule;
 import skidway.site.Spot;
 import skidway.site.SpotKind;
@@ -36,6 +37,9 @@ final class ReplayRules {
             step, "Step " + step.number() + " comes where step " + (lastNumber + 1) + " should.");
       }
       lastNumber = step.number();
+      if (scene.task().site().byHand()) {
+        byHand(step);
+      }
       replay.waitFor(step);
       boolean opens = replay.isEmpty(step.toId());
       replay.carryOut(step).forEach(fault -> stepsBuild(step, fault));
@@ -46,6 +50,31 @@ final class ReplayRules {
     }
     replay.stillWaiting().forEach(this::leftWaiting);
     plannedBySpot().forEach((spotId, planned) -> builtAsPlanned(spotId, planned, replay));
+  }
+
+  /** People take a bundle apart at the truck; none is lifted as a whole after that. */
+  private void byHand(Step step) {
+    if (step.kind() != StepKind.PLACE) {
+      stepsBuild(
+          step,
+          ("Step " + step.number() + " lifts " + step.bundleId())
+              + " as a whole, but no machine is there: its timbers go from the truck to their stack.");
+    }
+    scene
+        .task()
+        .delivery()
+        .bundle(step.bundleId())
+        .map(bundle -> bundle.mass().highKg())
+        .filter(massKg -> !(Math.abs(step.massKg() - massKg) <= ToldMass.ROUNDING_KG))
+        .ifPresent(
+            massKg ->
+                new ToldMass(ledger, scene.task().figures())
+                    .broken(
+                        Rule.STEPS_BUILD,
+                        StepPlaces.where(step),
+                        StepPlaces.lift(step) + " is told to weigh ",
+                        step.massKg(),
+                        massKg));
   }
 
   /**

@@ -154,11 +154,12 @@ final class PlanReader {
     String from = f.reference("from");
     String to = f.reference("to");
     int tier = Plain.whole(f, "tier", 0);
-    String stand = f.reference("stand");
+    boolean byHand = Stream.of("stand", "pickStand", "reachM", "capacityKg").noneMatch(f::has);
+    String stand = byHand ? "" : f.reference("stand");
     String pickStand = f.has("pickStand") ? f.reference("pickStand") : "";
-    double reachM = Plain.number(f, "reachM");
+    double reachM = byHand ? 0 : Plain.number(f, "reachM");
     double massKg = Plain.number(f, "massKg");
-    double capacityKg = Plain.number(f, "capacityKg");
+    double capacityKg = byHand ? 0 : Plain.number(f, "capacityKg");
     Optional<BearerRow> bearers =
         f.has("bearers")
             ? f.object("bearers", "row of bearers").flatMap(PlanReader::bearers)
@@ -221,8 +222,11 @@ final class PlanReader {
     double setDownS = Plain.number(f, "setDownS");
     double machineS = Plain.number(f, "machineS");
     double moveS = f.has("moveS") ? Plain.number(f, "moveS") : 0;
+    double offTruckS = f.has("offTruckS") ? Plain.number(f, "offTruckS") : 0;
     return f.finishStrictly(
-        () -> new Effort(carryS, pickS, rehandleS, insideS, setDownS, machineS, moveS));
+        () ->
+            new Effort(
+                carryS, pickS, rehandleS, insideS, setDownS, machineS, moveS, offTruckS));
   }
 
   private static Optional<Baseline> baseline(Fields f) {

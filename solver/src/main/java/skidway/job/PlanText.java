@@ -97,16 +97,25 @@ final class PlanText {
     json.writeStringField("from", step.fromId());
     json.writeStringField("to", step.toId());
     json.writeNumberField("tier", step.tier());
+    if (!step.byHand()) {
+      machine(step);
+    }
+    json.writeNumberField("massKg", Rounded.kg(step.massKg()));
+    if (!step.byHand()) {
+      json.writeNumberField("capacityKg", Rounded.kg(step.capacityKg()));
+    }
+    if (!step.bearers().equals(BearerRow.NONE)) {
+      bearers(step.bearers());
+    }
+  }
+
+  /** From where the machine lifts. */
+  private void machine(Step step) throws IOException {
     json.writeStringField("stand", step.standId());
     if (!step.pickStandId().isEmpty()) {
       json.writeStringField("pickStand", step.pickStandId());
     }
     json.writeNumberField("reachM", Rounded.metres(step.reachM()));
-    json.writeNumberField("massKg", Rounded.kg(step.massKg()));
-    json.writeNumberField("capacityKg", Rounded.kg(step.capacityKg()));
-    if (!step.bearers().equals(BearerRow.NONE)) {
-      bearers(step.bearers());
-    }
   }
 
   private void bearers(BearerRow row) throws IOException {
@@ -164,6 +173,9 @@ final class PlanText {
     json.writeNumberField("machineS", Rounded.seconds(effort.machineS()));
     if (effort.moveS() > 0) {
       json.writeNumberField("moveS", Rounded.seconds(effort.moveS()));
+    }
+    if (effort.offTruckS() > 0) {
+      json.writeNumberField("offTruckS", Rounded.seconds(effort.offTruckS()));
     }
     json.writeEndObject();
   }

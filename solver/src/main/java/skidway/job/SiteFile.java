@@ -27,8 +27,7 @@ public final class SiteFile {
           new Needed("course", "course 6\""),
           new Needed("boundary", "boundary around 30'"),
           new Needed("walls", "wall W1 east 36' thick 8\""),
-          new Needed("truckStands", "truck T1 12' off W2 middle long 30' wide 9'"),
-          new Needed("machine", "machine \"forklift\""));
+          new Needed("truckStands", "truck T1 12' off W2 middle long 30' wide 9'"));
 
   private final Path folder;
   private final Problems problems = new Problems();

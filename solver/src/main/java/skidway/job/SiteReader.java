@@ -6,6 +6,7 @@ import skidway.rules.Settings;
 import skidway.site.Deck;
 import skidway.site.KeepClear;
 import skidway.site.Lane;
+import skidway.site.Machine;
 import skidway.site.Outline;
 import skidway.site.OverheadLine;
 import skidway.site.Site;
@@ -67,7 +68,8 @@ final class SiteReader {
     List<Read<KeepClear>> keepClears = ground.keepClears(f);
     List<Read<TruckStand>> stands = ground.truckStands(f);
     List<Read<OverheadLine>> lines = lineReader.lines(f);
-    Optional<MachineReader.Found> machine = new MachineReader(laneIds, problems).machine(f);
+    Optional<MachineReader.Found> machine =
+        f.has("machine") ? new MachineReader(laneIds, problems).machine(f) : Optional.empty();
     List<Read<Spot>> spots = f.optionalObjects("spots", spotReader.ids(), spotReader::spot);
 
     if (decks.isEmpty() && yards.isEmpty() && !f.has("decks") && !f.has("yards")) {
@@ -102,7 +104,7 @@ final class SiteReader {
                 Read.values(keepClears),
                 Read.values(stands),
                 Read.values(lines),
-                machine.orElseThrow().machine(),
+                machine.map(MachineReader.Found::machine).orElse(Machine.NONE),
                 Read.values(spots)));
   }
 }

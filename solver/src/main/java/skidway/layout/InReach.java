@@ -28,6 +28,9 @@ final class InReach {
   }
 
   boolean allows(Spot spot) {
+    if (machine.isNone()) {
+      return true; // people carry timbers anywhere they can walk
+    }
     return machine.stands().stream()
         .anyMatch(stand -> stand.at().distanceTo(spot.footprint().centre()) <= farthestM);
   }

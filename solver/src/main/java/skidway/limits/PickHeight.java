@@ -35,7 +35,6 @@ public final class PickHeight {
    * @param layer of the bundle; 1 is the lowest
    */
   public static double metres(double undersideM, Bundle bundle, int layer) {
-    int layers = bundle.packed().stream().mapToInt(p -> p.layer()).max().orElse(1);
-    return undersideM + (layer - 0.5) * bundle.heightM() / layers;
+    return undersideM + (layer - 0.5) * bundle.heightM() / bundle.layers();
   }
 }

@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
  *     plans from before that was counted
  * @param setDownS lifting on what was set down because something beneath comes off later
  * @param moveS moving bundles that lay there when the plan began, and changing their tags
+ * @param offTruckS where no machine unloads: carrying timbers off the trucks to their spots, laying
+ *     them there and walking back
  */
 public record Effort(
     double carryS,
@@ -20,7 +22,8 @@ public record Effort(
     OptionalDouble insideS,
     double setDownS,
     double machineS,
-    double moveS) {
+    double moveS,
+    double offTruckS) {
   public static final Effort NONE = new Effort(0, 0, 0, 0, 0);
 
   /** Crew time of a plan that begins on an empty site, and moves nothing aside inside bundles. */
@@ -28,7 +31,7 @@ public record Effort(
     this(carryS, pickS, rehandleS, setDownS, machineS, 0);
   }
 
-  /** Crew time of a plan that moves nothing aside inside bundles. */
+  /** Crew time where a machine unloads and nothing is moved aside inside bundles. */
   public Effort(
       double carryS,
       double pickS,
@@ -36,17 +39,37 @@ public record Effort(
       double setDownS,
       double machineS,
       double moveS) {
-    this(carryS, pickS, rehandleS, OptionalDouble.of(0), setDownS, machineS, moveS);
+    this(carryS, pickS, rehandleS, OptionalDouble.of(0), setDownS, machineS, moveS, 0);
   }
 
   /** The same with so much of moving pieces aside inside their bundles. */
   public Effort withInside(double newInsideS) {
     return new Effort(
-        carryS, pickS, rehandleS, OptionalDouble.of(newInsideS), setDownS, machineS, moveS);
+        carryS,
+        pickS,
+        rehandleS,
+        OptionalDouble.of(newInsideS),
+        setDownS,
+        machineS,
+        moveS,
+        offTruckS);
+  }
+
+  /** The same with so much of unloading by hand. */
+  public Effort withOffTruck(double newOffTruckS) {
+    return new Effort(
+        carryS, pickS, rehandleS, insideS, setDownS, machineS, moveS, newOffTruckS);
   }
 
   public double totalS() {
-    return carryS + pickS + rehandleS + insideS.orElse(0) + setDownS + machineS + moveS;
+    return carryS
+        + pickS
+        + rehandleS
+        + insideS.orElse(0)
+        + setDownS
+        + machineS
+        + moveS
+        + offTruckS;
   }
 
   /** The sum; what one of them does not count, it does not count either. */
@@ -61,6 +84,7 @@ public record Effort(
             : OptionalDouble.empty(),
         setDownS + other.setDownS,
         machineS + other.machineS,
-        moveS + other.moveS);
+        moveS + other.moveS,
+        offTruckS + other.offTruckS);
   }
 }

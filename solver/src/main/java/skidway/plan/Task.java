@@ -1,12 +1,16 @@
 package skidway.plan;
 
+import java.util.List;
 import skidway.erection.ErectionRate;
 import skidway.erection.PullOrder;
 import skidway.erection.Schedule;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
 import skidway.site.Site;
+import skidway.timber.Bundle;
 import skidway.timber.Delivery;
+import skidway.timber.PackedPiece;
+import skidway.timber.Piece;
 import skidway.units.Figures;
 
 /**
@@ -49,6 +53,25 @@ public record Task(
   /** The same question with something else there already. */
   public Task startingFrom(Start other) {
     return new Task(jobName, site, delivery, settings, schedule, figures, other);
+  }
+
+  /**
+   * The layer of its bundle in which a piece lies on its spot, 1 = lowest: as it was packed; but
+   * people who carry a bundle off by hand begin with its top layer, so that this comes to lie
+   * lowest.
+   */
+  public int layerOnSpot(Bundle bundle, PackedPiece packed) {
+    return site.byHand() ? bundle.layers() + 1 - packed.layer() : packed.layer();
+  }
+
+  /** The pieces over which a piece of a bundle lies on its spot: all of lower layers there. */
+  public List<Piece> beneathOnSpot(Bundle bundle, PackedPiece packed) {
+    return site.byHand() ? bundle.above(packed) : bundle.beneath(packed);
+  }
+
+  /** The pieces that lie over a piece of a bundle on its spot: all of higher layers there. */
+  public List<Piece> aboveOnSpot(Bundle bundle, PackedPiece packed) {
+    return site.byHand() ? bundle.beneath(packed) : bundle.above(packed);
   }
 
   /** The order in which the pieces are pulled. */

@@ -358,6 +358,24 @@ public enum Rule {
       Setting.MACHINE_SPEED,
       Setting.MACHINE_CREW),
 
+  HAND_UNLOAD(
+      "handUnload",
+      Level.SOFT,
+      "Where no machine unloads, people carry each piece from a long side of the truck to its spot,"
+          + " lay it there and walk back.",
+      "times are settings",
+      Measure.DURATION,
+      Setting.LIFT_PER_PERSON,
+      Setting.TEAM_OF_TWO,
+      Setting.TEAM_OF_THREE,
+      Setting.TEAM_MOST,
+      Setting.ONE_PERSON_LENGTH,
+      Setting.LOADED_SPEED,
+      Setting.EMPTY_SPEED,
+      Setting.CLIMB_FACTOR,
+      Setting.LAY_PIECE,
+      Setting.PILE_SET_UP),
+
   MOVE_TIME(
       "moveTime",
       Level.SOFT,

@@ -5,7 +5,8 @@ import java.util.OptionalDouble;
 
 /**
  * The machine that unloads. It takes a bundle off the truck, drives to one of its stands and puts
- * the bundle down from there. The chart is copied from the machine's own plate, which governs.
+ * the bundle down from there. The chart is copied from the machine's own plate, which governs. A
+ * site may have {@link #NONE}: then people carry every timber.
  *
  * @param chart rows by growing reach, capacity never growing
  * @param widthM of the machine itself as it travels, when known
@@ -20,10 +21,14 @@ public record Machine(
     OptionalDouble widthM,
     double riggingKg,
     String confirmedBy) {
+  /** No machine: it stands nowhere and lifts nothing. */
+  public static final Machine NONE =
+      new Machine("", List.of(), List.of(), new Grip.Unstated(), OptionalDouble.empty(), 0, "");
+
   public Machine {
     stands = List.copyOf(stands);
     chart = List.copyOf(chart);
-    if (stands.isEmpty() || chart.isEmpty()) {
+    if (!name.isEmpty() && (stands.isEmpty() || chart.isEmpty())) {
       throw new IllegalArgumentException(
           "The machine " + name + " needs a stand and a load chart.");
     }
@@ -32,5 +37,10 @@ public record Machine(
   /** A machine of which only stands and chart are known. */
   public Machine(String name, List<MachineStand> stands, List<ChartRow> chart) {
     this(name, stands, chart, new Grip.Unstated(), OptionalDouble.empty(), 0, "");
+  }
+
+  /** Whether there is none. */
+  public boolean isNone() {
+    return stands.isEmpty();
   }
 }

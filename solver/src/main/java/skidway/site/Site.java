@@ -10,6 +10,7 @@ import java.util.stream.Stream;
  * @param northDeg direction of north, degrees counter-clockwise from the x axis (90: north is up)
  * @param courseM height of one full course
  * @param walls counter-clockwise seen from above
+ * @param machine that unloads, or {@link Machine#NONE}
  * @param spots spots given by the people there; when empty, Skidway lays spots out itself
  */
 public record Site(
@@ -83,6 +84,11 @@ public record Site(
         overheadLines,
         machine,
         spots);
+  }
+
+  /** Whether no machine unloads, so that every timber comes off by hand. */
+  public boolean byHand() {
+    return machine.isNone();
   }
 
   public Optional<Wall> wall(String id) {

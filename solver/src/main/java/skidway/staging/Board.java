@@ -56,8 +56,8 @@ final class Board {
   final double[] tierM;
 
   /**
-   * Person-milliseconds of carry, machine and racking, or of digging in the bundle, of a bundle on
-   * a spot; or REFUSED.
+   * Person-milliseconds of carry, unloading, and racking or digging in the bundle, of a bundle on a
+   * spot; or REFUSED.
    */
   final long[][] placeMs;
 
@@ -155,6 +155,7 @@ final class Board {
   private final Presence presence;
   final CrewTime time;
   final Lifts lifts;
+  final HandUnloading hands;
 
   /**
    * @param spots candidates, all of them legal places
@@ -163,6 +164,7 @@ final class Board {
    * @param excludes for each spot the numbers of those it excludes
    * @param metres walking distance by spot and pull index; infinite where there is no way
    * @param presence which bundles are on site together
+   * @param hands that unload where no machine does
    */
   Board(
       Task task,
@@ -171,7 +173,8 @@ final class Board {
       int[][] excludes,
       double[][] metres,
       PullOrder order,
-      Presence presence) {
+      Presence presence,
+      HandUnloading hands) {
     this.task = task;
     this.bundles = task.delivery().bundles();
     this.spots = List.copyOf(spots);
@@ -189,6 +192,7 @@ final class Board {
     }
     this.time = new CrewTime(task.settings());
     this.lifts = new Lifts(task);
+    this.hands = hands;
     this.bearerM = task.settings().get(Setting.BEARER_HEIGHT);
     this.endOverhangM = task.settings().get(Setting.END_OVERHANG);
     this.sideOverhangM = task.settings().get(Setting.SIDE_OVERHANG);
@@ -219,10 +223,10 @@ final class Board {
         carriers[b][i] = time.carriers(order.placements().get(pulls[b][i]).piece());
       }
       massKg[b] = bundles.get(b).mass().highKg();
-      picks[b] = new Picks(bundles.get(b), time);
+      picks[b] = new Picks(task, bundles.get(b), time);
       onEndM2[b] = RackRoom.floorM2(bundles.get(b));
       rackMs[b] = time.rackMs(pieces.size());
-      digging[b] = new Digging(bundles.get(b), order);
+      digging[b] = new Digging(task, bundles.get(b), order);
       insideMs[b] = time.rehandleMs(digging[b].inside);
     }
     moments = presence.moments();
@@ -282,7 +286,8 @@ final class Board {
             start.fixed(),
             start.intended(),
             start.held());
-    return new Board(task.startingFrom(less), spots, heightCapM, excludes, metres, order, presence);
+    return new Board(
+        task.startingFrom(less), spots, heightCapM, excludes, metres, order, presence, hands);
   }
 
   private List<String> fixedOf(Stack stack) {
@@ -361,8 +366,8 @@ final class Board {
     if (!(stays && fixed[b]) && !fit.refusalsWhereItLies(b, s).isEmpty()) {
       return;
     }
-    long machine = stays ? 0 : machineMs(b, s);
-    if (machine == REFUSED) {
+    long bring = stays ? 0 : bringMs(b, s);
+    if (bring == REFUSED) {
       return;
     }
     long carry = 0;
@@ -374,15 +379,18 @@ final class Board {
       carry += time.carryMs(carriers[b][i], Math.min(way, NO_WAY_M));
     }
     carryMs[b][s] = carry;
-    placeMs[b][s] = carry + machine + (rack[s] ? (stays ? 0 : rackMs[b]) : insideMs[b]);
+    placeMs[b][s] = carry + bring + (rack[s] ? (stays ? 0 : rackMs[b]) : insideMs[b]);
   }
 
   /**
-   * The machine's work of bringing a bundle to a spot where it is not, and new tags if it lay;
-   * REFUSED if the machine cannot do it.
+   * The work of bringing a bundle to a spot where it is not, and new tags if it lay; REFUSED if
+   * that cannot be done.
    */
-  private long machineMs(int b, int s) {
+  private long bringMs(int b, int s) {
     Bundle bundle = bundles.get(b);
+    if (byHand()) {
+      return hands.workMs(bundle, s, rack[s], time);
+    }
     Point place = spots.get(s).footprint().centre();
     if (!lies(b)) {
       return lifts
@@ -395,6 +403,11 @@ final class Board {
         .move(bundle, massKg[b], from, place)
         .map(move -> time.liftMs(move.driveM()) + time.retagMs())
         .orElse(REFUSED);
+  }
+
+  /** Whether people unload timber by timber, because there is no machine. */
+  boolean byHand() {
+    return task.site().byHand();
   }
 
   /** Whether a bundle lies somewhere from the start. */

@@ -24,7 +24,7 @@ final class BundleFit {
   /** All rules that refuse, in their order; none if the bundle may be put there. */
   List<Rule> refusals(int number, int place) {
     List<Rule> refusals = refusalsWhereItLies(number, place);
-    if (board.home[number] != place) {
+    if (!board.byHand() && board.home[number] != place) {
       Point centre = board.spots.get(place).footprint().centre();
       Bundle bundle = board.bundles.get(number);
       refusals.addAll(board.lifts.refusals(bundle, board.massKg[number], centre));
@@ -46,6 +46,7 @@ final class BundleFit {
     OptionalDouble limitKg = spot.massLimitKg();
     refuse(limitKg.isPresent() && massKg > limitKg.getAsDouble(), Rule.SPOT_MASS, refusals);
     board.shared.brokenBy(board.share(place, number), massKg).ifPresent(refusals::add);
+    refuse(board.byHand() && !board.hands.reaches(bundle, place), Rule.PATHS_OPEN, refusals);
     return refusals;
   }
 

@@ -3,6 +3,7 @@ package skidway.staging;
 import java.util.Arrays;
 import skidway.bound.Ground;
 import skidway.limits.PickHeight;
+import skidway.timber.Bundle;
 import skidway.timber.PackedPiece;
 
 /**
@@ -37,14 +38,15 @@ final class Companions {
    */
   private long leastPick(int b) {
     long least = board.pickMs(b, board.bearerM);
-    for (PackedPiece packed : board.bundles.get(b).packed()) {
-      double aboveM = PickHeight.metres(0, board.bundles.get(b), packed.layer());
+    Bundle bundle = board.bundles.get(b);
+    for (PackedPiece packed : bundle.packed()) {
+      double aboveM = PickHeight.metres(0, bundle, board.task.layerOnSpot(bundle, packed));
       for (double heightM : new double[] {PickHeight.BEST_M, PickHeight.HIGHEST_M}) {
         double baseM = Math.max(board.bearerM, heightM - aboveM);
         least = Math.min(least, board.pickMs(b, baseM));
       }
     }
-    return Math.max(0, least - board.bundles.get(b).packed().size());
+    return Math.max(0, least - bundle.packed().size());
   }
 
   long leastPickMs(int bundle) {

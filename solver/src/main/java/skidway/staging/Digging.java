@@ -2,6 +2,7 @@ package skidway.staging;
 
 import java.util.Arrays;
 import skidway.erection.PullOrder;
+import skidway.plan.Task;
 import skidway.timber.Bundle;
 import skidway.timber.PackedPiece;
 
@@ -20,7 +21,7 @@ final class Digging {
   /** The turns of all others, growing. */
   private final int[] others;
 
-  Digging(Bundle bundle, PullOrder order) {
+  Digging(Task task, Bundle bundle, PullOrder order) {
     first =
         bundle.pieces().stream()
             .mapToInt(p -> order.turn(order.indexOf(p)))
@@ -28,15 +29,16 @@ final class Digging {
             .orElse(Integer.MAX_VALUE);
     others =
         bundle.packed().stream()
-            .filter(packed -> !liesOverEarlier(bundle, packed, order))
+            .filter(packed -> !liesOverEarlier(task, bundle, packed, order))
             .mapToInt(packed -> turn(packed, order))
             .sorted()
             .toArray();
     inside = bundle.packed().size() - others.length;
   }
 
-  private static boolean liesOverEarlier(Bundle bundle, PackedPiece packed, PullOrder order) {
-    return bundle.beneath(packed).stream()
+  private static boolean liesOverEarlier(
+      Task task, Bundle bundle, PackedPiece packed, PullOrder order) {
+    return task.beneathOnSpot(bundle, packed).stream()
         .anyMatch(lower -> order.turn(order.indexOf(lower)) < turn(packed, order));
   }
 

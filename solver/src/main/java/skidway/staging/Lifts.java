@@ -41,6 +41,9 @@ public final class Lifts {
   /** A stand and how far a place is from it. */
   private record Reach(MachineStand stand, double metres) {}
 
+  /** No lift at all: people carry the bundle's timbers. */
+  static final Lift BY_HAND = new Lift(new MachineStand("", new Point(0, 0)), 0, 0, 0);
+
   private final Task task;
   private final Machine machine;
   private final double farthestM;

@@ -1,6 +1,7 @@
 package skidway.staging;
 
 import skidway.limits.PickHeight;
+import skidway.plan.Task;
 import skidway.timber.Bundle;
 
 /**
@@ -11,11 +12,11 @@ final class Picks {
   final int[] people;
   final double[] aboveM;
 
-  Picks(Bundle bundle, CrewTime time) {
+  Picks(Task task, Bundle bundle, CrewTime time) {
     people = bundle.packed().stream().mapToInt(p -> time.carriers(p.piece())).toArray();
     aboveM =
         bundle.packed().stream()
-            .mapToDouble(p -> PickHeight.metres(0, bundle, p.layer()))
+            .mapToDouble(p -> PickHeight.metres(0, bundle, task.layerOnSpot(bundle, p)))
             .toArray();
   }
 }

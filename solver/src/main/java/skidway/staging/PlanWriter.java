@@ -105,12 +105,15 @@ final class PlanWriter {
         Effort one = Efforts.ofBundle(board, occupancy.member(s, i), s);
         double insideS = one.insideS().orElseThrow();
         effort =
-            effort.plus(new Effort(one.carryS(), 0, one.rehandleS(), 0, 0).withInside(insideS));
+            effort.plus(
+                new Effort(one.carryS(), 0, one.rehandleS(), 0, 0)
+                    .withInside(insideS)
+                    .withOffTruck(one.offTruckS()));
       }
       Effort stack = Efforts.ofStack(occupancy.stack(s));
       effort = effort.plus(new Effort(0, stack.pickS(), stack.rehandleS(), 0, 0));
     }
-    return effort.plus(machineEffort());
+    return board.byHand() ? effort : effort.plus(machineEffort());
   }
 
   private Effort machineEffort() {

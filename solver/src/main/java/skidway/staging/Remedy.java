@@ -151,7 +151,9 @@ final class Remedy {
     double gapM = board.task.settings().get(Setting.STACK_GAP);
     double stripM = board.task.settings().get(Setting.OPEN_STRIP);
     return text(
-        "Another %s by %s of yard, within the machine's reach, would take it.",
+        board.byHand()
+            ? "Another %s by %s of yard would take it."
+            : "Another %s by %s of yard, within the machine's reach, would take it.",
         figures.length(bundle.lengthM() + 2 * gapM),
         figures.length(bundle.widthM() + stripM + 2 * gapM));
   }

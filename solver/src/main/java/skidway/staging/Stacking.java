@@ -11,6 +11,8 @@ import skidway.timber.Bundle;
  * than the first piece needed from beneath are rehandled, but for those that its own layers have
  * moved aside anyway; if something beneath comes off a truck later, it is set down first.
  *
+ * <p>Where no machine unloads nothing is set down: what comes off later lies higher.
+ *
  * <p>Bundles that lay on the spot from the start cost nothing as long as nothing beneath them
  * changes; else they are lifted aside and back.
  */
@@ -306,7 +308,9 @@ final class Stacking {
     int upperTurn = board.turn[pile.bundles[u]];
     int lowerTurn = board.turn[pile.bundles[lower]];
     return lowerTurn <= upperTurn
-        || (!board.lies(pile.bundles[u]) && waits.mayWaitFor(pile.bundles[u], pile.bundles[lower]));
+        || (!board.byHand()
+            && !board.lies(pile.bundles[u])
+            && waits.mayWaitFor(pile.bundles[u], pile.bundles[lower]));
   }
 
   /** Whether at some time the stack above a bundle's underside is too high for its width. */

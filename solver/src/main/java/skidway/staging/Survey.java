@@ -48,7 +48,8 @@ final class Survey {
         WalkingDistances.between(site, walker, spots.stream().map(Spot::access).toList(), order);
     double[] heightCapM =
         spots.stream().mapToDouble(spot -> legal.heightCapM(spot) - HIGHER_M).toArray();
-    return new Board(task, spots, heightCapM, excludes, metres, order, presence);
+    HandUnloading hands = HandUnloading.of(task, spots, walker, order, presence);
+    return new Board(task, spots, heightCapM, excludes, metres, order, presence, hands);
   }
 
   /**

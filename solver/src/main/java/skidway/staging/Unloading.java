@@ -16,6 +16,9 @@ import skidway.timber.Bundle;
  * bundle whose place in its stack is not ready is set down at a waiting place and lifted on as soon
  * as it can be.
  *
+ * <p>Where no machine unloads, people carry each bundle's timbers to their stack in one go; nothing
+ * is set down on the way.
+ *
  * <p>Waiting places are spots that the plan does not use and that stand in nobody's way; the
  * machine must reach the waiting place and the stack from one stand.
  */
@@ -130,6 +133,9 @@ final class Unloading {
   }
 
   private Lifts.Lift lift(int bundle, int spot) {
+    if (board.byHand()) {
+      return Lifts.BY_HAND;
+    }
     return board
         .lifts
         .offTruck(board.bundles.get(bundle), board.massKg[bundle], centre(spot))

@@ -139,9 +139,17 @@ public final class Interview {
   }
 
   private void nextTopic() {
-    boolean noDeck = now() == Topic.DECK && lines.get(lines.size() - 1).equals(now().noMore());
-    topic += noDeck ? 2 : 1; // no steps without a deck
+    topic += 1 + (lines.get(lines.size() - 1).equals(now().noMore()) ? follow(now()) : 0);
     number = 1;
+  }
+
+  /** How many of the next topics are idle where there is none of this one. */
+  private static int follow(Topic none) {
+    return switch (none) {
+      case DECK -> 1; // steps
+      case MACHINE -> 2; // its stands and chart
+      default -> 0;
+    };
   }
 
   private Optional<String> wrong(String line) {

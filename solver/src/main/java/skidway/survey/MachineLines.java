@@ -11,12 +11,17 @@ import skidway.site.Point;
 final class MachineLines {
   private final Setup setup;
   private final Draft draft;
+  private final boolean told;
   private Optional<Thing> machine = Optional.empty();
   private final List<Thing> chart = new ArrayList<>();
 
-  MachineLines(Setup setup, Draft draft) {
+  /**
+   * @param told whether a line tells of a machine, readable or not
+   */
+  MachineLines(Setup setup, Draft draft, boolean told) {
     this.setup = setup;
     this.draft = draft;
+    this.told = told;
   }
 
   /**
@@ -61,6 +66,7 @@ final class MachineLines {
 
   /** {@code stand M1, 20' off W1, middle, on drive}. */
   void stand(LineScanner line) {
+    needsMachine(line, "a stand");
     LocatedNode.Text id = line.name("a machine's stand");
     Clauses said = new Grammar("a machine's stand").beside().name("on").read(line);
     Point at = new Taped(said, line, setup.house()).point();
@@ -75,6 +81,7 @@ final class MachineLines {
 
   /** {@code chart 10' 4000 lb, 15' 2500 lb}. */
   void chart(LineScanner line) {
+    needsMachine(line, "a load chart");
     do {
       Measured reach = line.quantity(Bounds.REACH);
       Measured capacity = line.quantity(Bounds.CAPACITY);
@@ -85,7 +92,17 @@ final class MachineLines {
     } while (!line.done());
   }
 
-  /** The machine with all that was said of it. */
+  private void needsMachine(LineScanner line, String what) {
+    if (!told) {
+      throw line.refuse(
+          line.here(),
+          what + " without a machine",
+          "a machine has stands and a chart; people who carry every timber have neither",
+          "add the line: machine \"forklift\"; or remove this one");
+    }
+  }
+
+  /** The machine with all that was said of it; none if people carry every timber. */
   Optional<LocatedNode> node() {
     machine.ifPresent(
         m -> {

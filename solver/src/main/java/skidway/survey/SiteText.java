@@ -162,7 +162,7 @@ final class SiteText {
     each("door", values, line -> openings.opening(line, "door"));
     each("window", values, line -> openings.opening(line, "window"));
     zones(setup, draft, values);
-    MachineLines machine = new MachineLines(setup, draft);
+    MachineLines machine = new MachineLines(setup, draft, lines.containsKey("machine"));
     once("machine", values, machine::machine);
     each("stand", values, machine::stand);
     each("chart", values, machine::chart);

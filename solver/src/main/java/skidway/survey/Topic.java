@@ -100,11 +100,11 @@ enum Topic {
       "Along the wall; add \"square\" if it stands square to it."),
   MACHINE(
       "machine ",
-      Times.ONCE,
+      Times.AT_MOST_ONCE,
       "",
       "telehandler",
       "What machine unloads?",
-      "Its name, as the crew calls it."),
+      "Its name, as the crew calls it; none if people carry every timber off the truck."),
   STAND(
       "stand M# ",
       Times.ONE_OR_MORE,

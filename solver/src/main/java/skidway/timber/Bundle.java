@@ -44,6 +44,11 @@ public record Bundle(
     return packed.stream().filter(p -> p.layer() < piece.layer()).map(PackedPiece::piece).toList();
   }
 
+  /** How many layers its pieces lie in, at least one. */
+  public int layers() {
+    return packed.stream().mapToInt(PackedPiece::layer).max().orElse(1);
+  }
+
   public List<Piece> pieces() {
     return packed.stream().map(PackedPiece::piece).toList();
   }

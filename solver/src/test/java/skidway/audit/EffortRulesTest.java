@@ -96,7 +96,7 @@ final class EffortRulesTest {
             "The plan says 0 s of moving pieces aside inside bundles, the audit finds 60 s.");
     Effort before =
         new Effort(
-            found.carryS(), found.pickS(), 600, OptionalDouble.empty(), 0, found.machineS(), 0);
+            found.carryS(), found.pickS(), 600, OptionalDouble.empty(), 0, found.machineS(), 0, 0);
     AuditReport report = Audit.of(task, plan.effort(before).build(task));
     assertThat(report.findings()).isEmpty();
     assertThat(report.remarks())

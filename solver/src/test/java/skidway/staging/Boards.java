@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import skidway.erection.PullOrder;
+import skidway.geometry.Walker;
 import skidway.plan.Presence;
 import skidway.plan.Task;
 import skidway.site.Spot;
@@ -30,7 +31,9 @@ final class Boards {
     }
     double[] heightCapM = new double[spots.length];
     Arrays.fill(heightCapM, Double.POSITIVE_INFINITY);
-    return new Board(task, List.of(spots), heightCapM, excludes, metres, order, presence);
+    List<Spot> all = List.of(spots);
+    HandUnloading hands = HandUnloading.of(task, all, new Walker(0.45, 4.4), order, presence);
+    return new Board(task, all, heightCapM, excludes, metres, order, presence, hands);
   }
 
   static StagingSolution.Ground ground(Board board) {

@@ -35,7 +35,8 @@ class BundleFitTest {
             new int[1][0],
             new double[1][1],
             order,
-            Presence.of(task));
+            Presence.of(task),
+            HandUnloading.NEVER);
     List<Rule> refusals = new BundleFit(board).refusals(0, 0);
     assertThat(refusals.contains(Rule.DECK_EDGE)).isEqualTo(wallM < 2.289);
   }

@@ -19,6 +19,7 @@ import skidway.plan.Task;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
+import skidway.site.Machine;
 import skidway.site.Outline;
 import skidway.site.Spot;
 import skidway.site.Yard;
@@ -28,6 +29,21 @@ import skidway.timber.Bundle;
 
 class StackEvaluatorTest {
   private static final Spot SPOT = spot("S", "yard", 15, 8, 5, 1);
+
+  /** What is needed first would lie on top, if it could be set down first. */
+  @Test
+  void whereNoMachineUnloadsABundleComesOnlyOnWhatCameOffBefore() {
+    Bundle first = aBundle("first").load("L1", 1).piece("W1", 1, 1, 3).build();
+    BundleBuilder later = aBundle("second").load("L1", 2);
+    for (int course = 2; course < 10; course++) {
+      later.piece("W1", course, 1, 3);
+    }
+    Board board =
+        Boards.board(task(aSite().machine(Machine.NONE).build(), first, later.build()), SPOT);
+    StackEvaluator evaluator = new StackEvaluator(board, Waits.FREE);
+    assertThat(evaluator.best(new int[] {0, 1}, 2, 0).order()).containsExactly(0, 1);
+    assertThat(evaluator.inOrder(new int[] {1, 0}, 2, 0).legal()).isFalse();
+  }
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})

@@ -41,6 +41,7 @@ final class BadLinesTest {
         "chart 20' | chart 50' | 14:20: found reach",
         "boundary around 30' | boundary outline from 9' off W1 middle east 9' north 9' west 9' | reaching beyond the site's boundary",
         "course 6\" | # | no line \"course\"; a site needs one, as in: course 6\"",
+        "machine forklift | # | 13:7: found a stand without a machine",
         "machine forklift | machine forklift grip hands | 12:23: found \"hands\" as \"grip\"",
       })
   void isTold(String line, String other, String expected) {

@@ -3,6 +3,7 @@ package skidway.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,6 +57,21 @@ final class InterviewTest {
     assertThat(site.yards()).hasSize(1);
     assertThat(site.truckStands()).hasSize(1);
     assertThat(site.name()).isEqualTo("Two Herons lot 7");
+  }
+
+  @Test
+  void withoutAMachineNobodyAsksForItsStandOrChart() {
+    List<String> byHand = new ArrayList<>(ANSWERS);
+    int machine = byHand.indexOf("telehandler");
+    byHand.set(machine, "none");
+    byHand.subList(machine + 1, machine + 4).clear();
+    Interview interview = Interview.of(List.of()).orElseThrow();
+    for (String answer : byHand) {
+      assertThat(interview.answer(answer)).as(answer).isEmpty();
+    }
+    assertThat(interview.next()).isEmpty();
+    assertThat(Interview.of(interview.text().lines().toList()).orElseThrow().next()).isEmpty();
+    assertThat(Lines.read(folder, interview.text()).task().site().byHand()).isTrue();
   }
 
   @Test

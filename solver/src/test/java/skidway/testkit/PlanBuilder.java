@@ -154,6 +154,14 @@ public final class PlanBuilder {
       Spot source,
       Spot to,
       int tier) {
+    BearerRow bearers =
+        to.kind() == SpotKind.RACK && kind != StepKind.SET_DOWN
+            ? BearerRow.NONE
+            : bearersOf(task).fewest(bundle.lengthM(), bundle.widthM(), 0);
+    if (task.site().byHand()) {
+      double kg = bundle.mass().highKg();
+      return new Step(number, kind, bundle.id(), fromId, to.id(), tier, "", 0, kg, 0, bearers);
+    }
     Point end = to.footprint().centre();
     MachineStand stand =
         task.site().machine().stands().stream()
@@ -178,12 +186,10 @@ public final class PlanBuilder {
         reachM,
         bundle.mass().highKg(),
         capacityKg,
-        to.kind() == SpotKind.RACK && kind != StepKind.SET_DOWN
-            ? BearerRow.NONE
-            : bearers(task).fewest(bundle.lengthM(), bundle.widthM(), 0));
+        bearers);
   }
 
-  private static Bearers bearers(Task task) {
+  private static Bearers bearersOf(Task task) {
     Settings settings = task.settings();
     return new Bearers(
         settings.get(Setting.BEARER_WIDTH),

@@ -34,7 +34,10 @@ public final class CarryWalks {
   private final double stepOverM;
   private final double climbFactor;
   private final List<Placement> pieces;
+
+  /** The walls that stand when so many pieces are pulled. */
   private final List<Set<String>> risen;
+
   private final WalkGrid grid;
   private final Map<Set<String>, Stage> stages = new ConcurrentHashMap<>();
 
@@ -67,6 +70,7 @@ public final class CarryWalks {
         standing = more;
       }
     }
+    byIndex.add(standing);
     return byIndex;
   }
 
@@ -92,6 +96,15 @@ public final class CarryWalks {
           }
         });
     return metres;
+  }
+
+  /**
+   * Metres of walk between two points when so many pieces are pulled, one way, climbs counted;
+   * infinite where nobody gets through.
+   */
+  public double metres(Point from, Point to, int pulled) {
+    Stage stage = stages.computeIfAbsent(risen.get(pulled), this::stage);
+    return stage.field.metres(from, List.of(List.of(new LayingPoint(to, 0))))[0];
   }
 
   private Stage stage(Set<String> standing) {

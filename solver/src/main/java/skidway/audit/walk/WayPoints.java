@@ -25,7 +25,10 @@ record WayPoints(Site site, WalkGrid grid, double widthM) {
 
   /** Beside the first truck stand, on any side of it. */
   Cells starts() {
-    Footprint truck = site.truckStands().get(0).area();
+    return beside(site.truckStands().get(0).area());
+  }
+
+  private Cells beside(Footprint truck) {
     Rectangle area = Rectangle.of(truck);
     double besideM = widthM / 2 + grid.cellM();
     double reachM = Math.hypot(truck.lengthM(), truck.widthM()) / 2 + besideM;
@@ -40,9 +43,18 @@ record WayPoints(Site site, WalkGrid grid, double widthM) {
         .toList();
   }
 
-  /** Both sides of each door, foot and top of all steps. */
+  /**
+   * Both sides of each door, foot and top of all steps; where no machine unloads, also every other
+   * truck, because timbers are carried from it.
+   */
   List<Target> siteTargets() {
     List<Target> targets = new ArrayList<>();
+    if (site.byHand()) {
+      site.truckStands().stream()
+          .skip(1)
+          .map(t -> new Target(t.id(), "truck stand " + t.id(), beside(t.area())))
+          .forEach(targets::add);
+    }
     for (Wall wall : site.walls()) {
       for (WallOpening opening : wall.openings()) {
         if (opening.door()) {
