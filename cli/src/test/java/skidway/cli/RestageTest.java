@@ -140,7 +140,27 @@ class RestageTest {
     Files.write(job.resolve("events.jsonl"), events.subList(0, 1));
     Shell told = Shell.run("restage", job.toString(), "--effort", "300");
     assertThat(told.code()).isEqualTo(2);
-    assertThat(told.err()).contains("found 1 events; revision 2 heeds " + events.size());
+    assertThat(told.err()).contains("found 1 event; revision 2 heeds " + events.size());
+  }
+
+  /** On an empty site stacks would be planned where others lie. */
+  @Test
+  void withoutTheEventsThatAPlanHeedsTheWholeJobIsNotPlannedEither() throws IOException {
+    assertThat(Shell.run("restage", job.toString(), "--effort", "300").code()).isLessThan(2);
+    Path events = job.resolve("events.jsonl");
+    int heeded = Files.readAllLines(events).size();
+    Files.delete(events);
+    Files.copy(job.resolve("plans/001.json"), job.resolve("plans/003.json"));
+    Path newest = job.resolve("plans/003.json");
+    Files.writeString(newest, Files.readString(newest).replace("\"stacks\"", "\"heaps\""));
+    Shell told = Shell.run("stage", job.toString(), "--effort", "300");
+    assertThat(told.code()).isEqualTo(2);
+    assertThat(told.err())
+        .contains("events.jsonl: found no events; revision 2 heeds " + heeded)
+        .contains("put the file back from a copy", "move its plans elsewhere");
+    assertThat(job.resolve("plans/004.json")).doesNotExist();
+    Files.delete(job.resolve("plans/002.json"));
+    assertThat(Shell.run("stage", job.toString(), "--effort", "300").code()).isLessThan(2);
   }
 
   /** B01 is longer than B03, on which it was put by mistake, so the new plan lifts it off. */
