@@ -94,7 +94,8 @@ class RestageTest {
     assertThat(told.out()).contains("Change sheet: " + page);
     assertThat(page)
         .content()
-        .contains("In short", "How far the crew can build", "Tags to take off", "<svg");
+        .contains("In short</h2>", "How far the crew can build</h2>", "Tags to take off", "<svg")
+        .contains("load L1, came", "load L2, comes");
     Shell printed = Shell.run("print", job.toString(), "--no-pdf", "--only", "unload");
     assertThat(printed.out()).contains("Changes since revision 1: ");
     assertThat(job.resolve("out").resolve("changes-002.html")).hasSameTextualContentAs(page);
