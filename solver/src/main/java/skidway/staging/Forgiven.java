@@ -3,6 +3,7 @@ package skidway.staging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Rules that stacks together broke before anything was planned. Each is forgiven as long as it is
@@ -19,7 +20,7 @@ final class Forgiven {
   private record Pair(int spot, int other, int moment) {}
 
   /** Spots that together shut a path, when a moment begins. */
-  private record Shut(int[] spots, int moment) {}
+  private record Shut(List<Integer> spots, int moment) {}
 
   private final List<Pair> pairs = new ArrayList<>();
   private final List<Shut> shut = new ArrayList<>();
@@ -46,7 +47,7 @@ final class Forgiven {
         }
       }
       for (int[] spots : start.shut(moment)) {
-        forgiven.shut.add(new Shut(spots, moment));
+        forgiven.shut.add(new Shut(IntStream.of(spots).boxed().toList(), moment));
       }
       forgiven.overtaken.add(start.overtaken(moment));
     }
@@ -70,16 +71,9 @@ final class Forgiven {
   }
 
   private long shutLeft(Occupancy now) {
-    return shut.stream().filter(path -> allStand(now, path)).count();
-  }
-
-  private static boolean allStand(Occupancy now, Shut path) {
-    for (int spot : path.spots()) {
-      if (!stands(now, spot, path.moment())) {
-        return false;
-      }
-    }
-    return true;
+    return shut.stream()
+        .filter(path -> path.spots().stream().allMatch(s -> stands(now, s, path.moment())))
+        .count();
   }
 
   private boolean borne(Occupancy now) {

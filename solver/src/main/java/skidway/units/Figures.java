@@ -22,7 +22,7 @@ public record Figures(UnitSystem units) {
     long inches = halfInches % 24 / 2;
     String half = halfInches % 2 == 1 ? " 1/2" : "";
     String sign = metres < 0 && halfInches > 0 ? "-" : "";
-    return sign + (feet > 0 ? text("%,.0f'-", feet) : "") + inches + half + "\"";
+    return sign + (feet > 0 ? text("%,.0f'-", (double) feet) : "") + inches + half + "\"";
   }
 
   /** A mass to the whole pound or kilogram. */

@@ -23,7 +23,6 @@ import skidway.site.Yard;
  * Y4 are too near each other too. A yard bears a ton in all.
  */
 class ForgivenTest {
-  private static final int A = 0;
   private static final int B = 1;
   private static final int C = 2;
   private static final int[][] TOO_NEAR = {{1}, {0}, {3}, {2}, {}};
