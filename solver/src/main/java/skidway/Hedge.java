@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import skidway.audit.Audit;
 import skidway.audit.AuditReport;
 import skidway.job.Job;
 import skidway.plan.Plan;
-import skidway.rules.Level;
 import skidway.rules.Rule;
 import skidway.staging.Laying;
 import skidway.staging.SearchLimits;
@@ -17,12 +17,13 @@ import skidway.staging.Watcher;
 
 /**
  * Plans a job so that late loads cost little: stages several plans, some for loads on time and some
- * as if they were late, and lets the audit reckon the hours of each in every case. The plan with
- * the lowest expected hours is taken, of equal ones that with the lowest worst; one that breaks a
- * rule when nothing is late never is.
+ * as if they were late, and reckons the hours of each in every case. The plan with the lowest
+ * expected hours is taken, of equal ones that with the lowest worst; one that breaks a rule when
+ * nothing is late never is.
  *
- * <p>A plan is reckoned as it stands: what planning anew would save once a load is late is not
- * counted, nor is the crew's idle time, which no plan changes.
+ * <p>In a late case the rest is planned anew at the hour at which the load should have come, as a
+ * restage would with little effort: {@link LateCase}. The crew's idle time, which no plan changes,
+ * is not counted.
  */
 public final class Hedge {
   /** Dice beside those asked for, for plans with loads on time. */
@@ -35,34 +36,40 @@ public final class Hedge {
    * A plan that was looked at.
    *
    * @param name what it was staged for
-   * @param hoursS crew time in each scenario, person-seconds
-   * @param holds whether it breaks no rule in a scenario that the plan without hedge keeps
+   * @param cases what comes of it in each scenario
    */
-  public record Candidate(
-      String name, Planner.Planned planned, List<Double> hoursS, List<Boolean> holds) {
+  public record Candidate(String name, Planner.Planned planned, List<LateCase> cases) {
     public Candidate {
-      hoursS = List.copyOf(hoursS);
-      holds = List.copyOf(holds);
+      cases = List.copyOf(cases);
     }
 
     /** Expected crew time, all cases equally likely, person-seconds. */
     public double expectedS(List<Scenario> scenarios) {
+      return expectedS(scenarios, LateCase::hoursS);
+    }
+
+    /** The same if the plan were carried out as it stands, whatever is late. */
+    public double unchangedS(List<Scenario> scenarios) {
+      return expectedS(scenarios, LateCase::unchangedS);
+    }
+
+    private double expectedS(List<Scenario> scenarios, ToDoubleFunction<LateCase> hoursS) {
       double sum = 0;
-      int cases = 0;
+      int all = 0;
       for (int i = 0; i < scenarios.size(); i++) {
-        sum += hoursS.get(i) * scenarios.get(i).cases();
-        cases += scenarios.get(i).cases();
+        sum += hoursS.applyAsDouble(cases.get(i)) * scenarios.get(i).cases();
+        all += scenarios.get(i).cases();
       }
-      return sum / cases;
+      return sum / all;
     }
 
     /** Crew time in the worst case, person-seconds. */
     public double worstS() {
-      return hoursS.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+      return cases.stream().mapToDouble(LateCase::hoursS).max().orElse(0);
     }
 
     private long misses() {
-      return holds.stream().filter(held -> !held).count();
+      return cases.stream().filter(late -> !late.holds()).count();
     }
   }
 
@@ -85,11 +92,15 @@ public final class Hedge {
 
   private final Job job;
   private final List<Scenario> scenarios;
+  private final SearchLimits limits;
+  private final StopButton stop;
   private final List<Candidate> candidates = new ArrayList<>();
 
-  private Hedge(Job job, List<Scenario> scenarios) {
+  private Hedge(Job job, List<Scenario> scenarios, SearchLimits limits, StopButton stop) {
     this.job = job;
     this.scenarios = scenarios;
+    this.limits = limits;
+    this.stop = stop;
   }
 
   /** How many cases there are, every lateness with every other. */
@@ -100,8 +111,8 @@ public final class Hedge {
   /** The next revision of a job's plan, not yet written, and what it was compared with. */
   public static Hedged plan(
       Job job, List<Lateness> lates, SearchLimits limits, Watcher watcher, StopButton stop) {
-    Hedge hedge = new Hedge(job, Scenario.all(job.task(), lates));
-    hedge.stage(limits, watcher, stop);
+    Hedge hedge = new Hedge(job, Scenario.all(job.task(), lates), limits, stop);
+    hedge.stage(watcher);
     Candidate chosen =
         hedge.candidates.stream()
             .filter(hedge::holdsOnTime)
@@ -114,7 +125,7 @@ public final class Hedge {
     return new Hedged(hedge.scenarios, hedge.candidates, chosen);
   }
 
-  private void stage(SearchLimits limits, Watcher watcher, StopButton stop) {
+  private void stage(Watcher watcher) {
     add("loads on time", Planner.plan(job, limits, watcher, stop));
     List<Scenario> late = new ArrayList<>(scenarios);
     late.removeIf(s -> s.task().start().held().isEmpty() && s.names().contains("on time"));
@@ -146,19 +157,9 @@ public final class Hedge {
   }
 
   private void add(String name, Planner.Planned planned) {
-    List<Double> hoursS = new ArrayList<>();
-    List<Boolean> holds = new ArrayList<>();
-    for (Scenario scenario : scenarios) {
-      AuditReport audit = Audit.of(scenario.task(), planned.plan());
-      hoursS.add(audit.effort().totalS());
-      holds.add(audit.findings().stream().allMatch(f -> toldOtherwise(f.rule())));
-    }
-    candidates.add(new Candidate(name, planned, hoursS, holds));
-  }
-
-  /** Bundles without a spot are counted by themselves; hours are what is compared here. */
-  private static boolean toldOtherwise(Rule rule) {
-    return rule == Rule.PLACED || rule.level() == Level.SOFT;
+    List<LateCase> cases =
+        scenarios.stream().map(s -> LateCase.of(job, planned, s, limits, stop)).toList();
+    candidates.add(new Candidate(name, planned, cases));
   }
 
   private boolean holdsOnTime(Candidate candidate) {

@@ -2,7 +2,6 @@ package skidway.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import skidway.audit.Audit;
@@ -58,10 +57,11 @@ final class ChangePrinter {
             .orElse("");
     Task job = history.job().task();
     Progress then = then(history, plan);
-    List<String> inShort = new ArrayList<>(changes.inShort());
-    new HoldWords(job, then, left.schedule()).lines().forEach(line -> inShort.add(line.strip()));
+    List<String> howFar = new HoldWords(job, then, left.schedule()).sentences();
     double lostS = Outlook.of(job, then, left.schedule()).idle().toSeconds();
-    StyledPage page = ChangeSheet.page(left, plan, fingerprint, tags, inShort, lostS, audit, size);
+    StyledPage page =
+        ChangeSheet.page(
+            left, plan, fingerprint, tags, changes.inShort(), howFar, lostS, audit, size);
     if (name.endsWith(".html")) {
       return utf8(page.forBrowser());
     }

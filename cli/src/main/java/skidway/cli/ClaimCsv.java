@@ -79,15 +79,10 @@ final class ClaimCsv {
         US.length(piece.section().widthM()),
         Csv.figure(piece.section().heightM()),
         US.length(piece.section().heightM()),
-        number(new Figures(UnitSystem.METRIC).mass(kg)),
-        number(US.mass(kg)),
+        Figures.number(new Figures(UnitSystem.METRIC).mass(kg)),
+        Figures.number(US.mass(kg)),
         line.note(),
         line.at().toString(),
         line.by());
-  }
-
-  /** The bare number of a printed figure. */
-  private static String number(String figure) {
-    return figure.substring(0, figure.indexOf(' ')).replace(",", "");
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import skidway.Hedge;
+import skidway.LateCase;
 import skidway.Scenario;
 import skidway.plan.Task;
 import skidway.units.Figures;
@@ -32,12 +33,13 @@ final class HedgeTable {
   List<String> lines() {
     List<String> lines = new ArrayList<>();
     lines.add("");
-    lines.add("What each plan costs when loads are late, crew hours");
+    lines.add(
+        "What each plan costs when loads are late and the rest is then planned anew, crew hours");
     List<String> heads = new ArrayList<>(List.of("plan staged for"));
     for (int i = 0; i < scenarios.size(); i++) {
       heads.add(">case " + letter(i));
     }
-    heads.addAll(List.of(">expected", ">worst", ""));
+    heads.addAll(List.of(">expected", ">worst", ">unchanged", ""));
     TextTable table = new TextTable(heads.toArray(String[]::new)).narrow(0, NARROW);
     hedged.candidates().forEach(candidate -> table.row(row(candidate)));
     lines.addAll(table.lines());
@@ -46,7 +48,10 @@ final class HedgeTable {
     }
     lines.addAll(verdict());
     lines.add(
-        "A plan is reckoned as it stands; planning anew once a load is late may save some of it. All "
+        "What is left is planned anew, with little effort, when a load does not come as planned;"
+            + " 'unchanged' is");
+    lines.add(
+        "expected without that. All "
             + scenarios.stream().mapToInt(Scenario::cases).sum()
             + " cases count as equally likely (assumption).");
     lines.add("Reckoned at " + HoldWords.rate(task.schedule()) + "; that promises nothing.");
@@ -56,11 +61,12 @@ final class HedgeTable {
   private String[] row(Hedge.Candidate candidate) {
     List<String> cells = new ArrayList<>(List.of(candidate.name()));
     for (int i = 0; i < scenarios.size(); i++) {
-      String mark = candidate.holds().get(i) ? "" : " *";
-      cells.add(hours(candidate.hoursS().get(i)) + mark);
+      LateCase late = candidate.cases().get(i);
+      cells.add(hours(late.hoursS()) + (late.holds() ? "" : " *"));
     }
     cells.add(hours(candidate.expectedS(scenarios)));
     cells.add(hours(candidate.worstS()));
+    cells.add(hours(candidate.unchangedS(scenarios)));
     cells.add(candidate.equals(hedged.chosen()) ? "<- taken" : "");
     return cells.toArray(String[]::new);
   }
@@ -88,9 +94,10 @@ final class HedgeTable {
   private List<String> verdict() {
     List<String> lines = new ArrayList<>();
     boolean broken =
-        hedged.candidates().stream().flatMap(c -> c.holds().stream()).anyMatch(held -> !held);
+        hedged.candidates().stream().flatMap(c -> c.cases().stream()).anyMatch(c -> !c.holds());
     if (broken) {
-      lines.add("  *: breaks a rule in this case, so it has to be planned anew then.");
+      lines.add(
+          "  *: breaks a rule in this case, or leaves bundles without a spot, planned anew or not.");
     }
     Hedge.Candidate plain = hedged.unhedged();
     Hedge.Candidate taken = hedged.chosen();
@@ -98,7 +105,7 @@ final class HedgeTable {
       lines.add("None of these plans suffers less than the one without a hedge, which is kept.");
       return lines;
     }
-    double priceS = taken.hoursS().get(0) - plain.hoursS().get(0);
+    double priceS = taken.cases().get(0).hoursS() - plain.cases().get(0).hoursS();
     double gainS = plain.expectedS(scenarios) - taken.expectedS(scenarios);
     double worstS = plain.worstS() - taken.worstS();
     lines.add(

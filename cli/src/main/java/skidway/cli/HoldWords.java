@@ -37,19 +37,25 @@ final class HoldWords {
     this.schedule = schedule;
   }
 
+  /** For the screen: a head and the sentences below it. */
   List<String> lines() {
+    List<String> lines = new ArrayList<>(List.of("How far the crew can build:"));
+    sentences().forEach(sentence -> lines.add("  " + sentence));
+    return lines;
+  }
+
+  List<String> sentences() {
     List<String> lines = new ArrayList<>();
-    lines.add("How far the crew can build:");
     Optional<Placement> first = hold.firstMissing();
     if (first.isEmpty()) {
-      lines.add("  To the top: nothing is missing, damaged or late.");
+      lines.add("To the top: nothing is missing, damaged or late.");
       return lines;
     }
     Placement stop = first.get();
     lines.add(
         String.format(
             Locale.ROOT,
-            "  As planned: %d pieces, %s, then %s is wanted%s.",
+            "As planned: %d pieces, %s, then %s is wanted%s.",
             hold.asPlanned().size(),
             days(hold.asPlanned()),
             stop.piece().mark(),
@@ -57,17 +63,17 @@ final class HoldWords {
     int more = hold.resequenced().size() - hold.asPlanned().size();
     lines.add(
         more == 0
-            ? "  No other order gets further: everything else lies on it."
+            ? "No other order gets further: everything else lies on it."
             : String.format(
                 Locale.ROOT,
-                "  In the order of the new pull list: %d pieces, %s; gains %s of work.",
+                "In the order of the new pull list: %d pieces, %s; gains %s of work.",
                 hold.resequenced().size(),
                 days(hold.resequenced()),
                 hours(gained())));
-    lines.add("  Walls then: " + reached());
-    lines.add("  Whether half-built walls must be braced first is the site lead's to judge.");
+    lines.add("Walls then: " + reached());
+    lines.add("Whether half-built walls must be braced first is the site lead's to judge.");
     idle().ifPresent(lines::add);
-    lines.add("  Reckoned at " + rate() + "; that promises nothing.");
+    lines.add("Reckoned at " + rate() + "; that promises nothing.");
     return lines;
   }
 
@@ -135,7 +141,7 @@ final class HoldWords {
   private Optional<String> idle() {
     return Optional.of(Outlook.of(job, progress, schedule).idle())
         .filter(idle -> !idle.isZero())
-        .map(idle -> "  Then " + hours(idle) + " without a piece to lay before the next load.");
+        .map(idle -> "Then " + hours(idle) + " without a piece to lay before the next load.");
   }
 
   private String rate() {

@@ -58,16 +58,11 @@ final class PullCsv {
         line.level(),
         Integer.toString(line.layerThere()),
         line.bundle().id(),
-        number(figures.mass(line.piece().mass().highKg())),
+        Figures.number(figures.mass(line.piece().mass().highKg())),
         line.device() ? "device" : Integer.toString(line.people()),
         Integer.toString(line.over().size()),
         line.over().stream().map(PullLine.Over::mark).collect(Collectors.joining("; ")),
         Integer.toString(revision),
         fingerprint);
-  }
-
-  /** The bare number of a printed figure. */
-  private static String number(String figure) {
-    return figure.substring(0, figure.indexOf(' ')).replace(",", "");
   }
 }

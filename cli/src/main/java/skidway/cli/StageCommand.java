@@ -14,6 +14,7 @@ import skidway.Planner;
 import skidway.audit.AuditReport;
 import skidway.audit.Finding;
 import skidway.job.EventsFile;
+import skidway.job.History;
 import skidway.job.Job;
 import skidway.job.JobReader;
 import skidway.job.PlanFiles;
@@ -70,6 +71,7 @@ final class StageCommand implements Callable<Integer> {
               + folder
               + "'.");
     }
+    History.requireNothingHeeded(job.folder());
     GivenSpotRemarks.lines(job.task()).forEach(line -> screen.say("%s", line));
     List<Lateness> lates = HedgeOption.read(job.task(), hedges);
     PlanFiles.requireRoom(job.folder());

@@ -7,9 +7,9 @@ import java.util.Deque;
 import java.util.Locale;
 
 /**
- * Where a line may end: between words, but not within numbers such as 4-7, whose halves would be
- * read as two; and within words that are longer than any of our own, because an id may be wider
- * than its column.
+ * Where a line may end: between words, but not within numbers such as 4-7, 08:00 or 16'-4 1/2",
+ * whose halves would be read as two; and within words that are longer than any of our own, because
+ * an id may be wider than its column.
  */
 final class LineBreaks implements FSTextBreaker {
   private static final int LONGEST = 18;
@@ -39,11 +39,16 @@ final class LineBreaks implements FSTextBreaker {
   }
 
   private static boolean withinNumbers(String text, int at) {
-    return at >= 2
-        && at < text.length()
-        && text.charAt(at - 1) == '-'
-        && Character.isDigit(text.charAt(at - 2))
-        && Character.isDigit(text.charAt(at));
+    if (at < 2 || at >= text.length() || !Character.isDigit(text.charAt(at))) {
+      return false;
+    }
+    char before = text.charAt(at - 2);
+    return switch (text.charAt(at - 1)) {
+      case '-' -> Character.isDigit(before) || before == '\'';
+      case ':' -> Character.isDigit(before);
+      case ' ' -> Character.isDigit(before) && text.startsWith("/", at + 1);
+      default -> false;
+    };
   }
 
   @Override

@@ -33,7 +33,8 @@ public final class ChangeSheet {
    * @param task what was left to do when the revision was made
    * @param fingerprint of the newer plan
    * @param tags of bundles that are still to be used
-   * @param inShort what changes and how far the crew can build, a sentence each
+   * @param inShort what changes, a sentence each
+   * @param howFar the crew can build with what is there, a sentence each
    * @param lostS working time without a piece to lay until the next load, seconds
    * @param audit of the newer plan
    */
@@ -43,19 +44,21 @@ public final class ChangeSheet {
       String fingerprint,
       TagChanges tags,
       List<String> inShort,
+      List<String> howFar,
       double lostS,
       AuditReport audit,
       PaperSize paper) {
     RunningHead head = new RunningHead(plan.jobName(), plan.revision(), fingerprint);
     ChangeSheet sheet = new ChangeSheet(task, plan, tags, head);
-    sheet.write(audit, inShort, lostS, paper);
+    sheet.write(audit, inShort, howFar, lostS, paper);
     return new StyledPage(
         "<!DOCTYPE html>\n" + sheet.page.done() + "\n",
         PageStyle.packet(paper, ""),
         PageStyle.packetInPdf(paper, ""));
   }
 
-  private void write(AuditReport audit, List<String> inShort, double lostS, PaperSize paper) {
+  private void write(
+      AuditReport audit, List<String> inShort, List<String> howFar, double lostS, PaperSize paper) {
     page.open("html", "lang", "en").line().open("head").empty("meta", "charset", "utf-8");
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.leaf("title", "Changes, " + head.words());
@@ -67,10 +70,11 @@ public final class ChangeSheet {
     page.leaf("code", Fingerprints.brief(head.fingerprint())).close().close().line();
     page.open("main").line();
     BrokenRules.write(page, Packet.brokenRules(audit));
-    inShort(inShort);
+    sentences("short", "In short", inShort);
+    sentences("how-far", "How far the crew can build", howFar);
+    Cautions.write(page, task.site().machine());
     MapSheet map = ChangeMap.sheet(task, plan, tags.since(), paper);
     MapSection.write(page, List.of(map), List.of(ChangeMap.narrow(task, plan)));
-    Cautions.write(page, task.site().machine());
     moves();
     takeOff();
     print();
@@ -80,8 +84,8 @@ public final class ChangeSheet {
     page.close().close();
   }
 
-  private void inShort(List<String> sentences) {
-    page.open("section", "id", "short").leaf("h2", "In short").open("ul");
+  private void sentences(String id, String head, List<String> sentences) {
+    page.open("section", "id", id).leaf("h2", head).open("ul");
     sentences.forEach(sentence -> page.leaf("li", sentence));
     page.close().close().line();
   }

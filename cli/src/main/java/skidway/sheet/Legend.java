@@ -46,13 +46,21 @@ final class Legend {
       int turn = i + 1;
       if (view.stacks().stream()
           .anyMatch(s -> s.tiers().stream().anyMatch(t -> t.loadTurn() == turn))) {
-        String words = LoadNames.of(loads.get(i)) + ", comes ";
+        String words =
+            LoadNames.of(loads.get(i)) + (isHere(view, loads.get(i)) ? ", came " : ", comes ");
         all.add(
             LegendEntry.of(
                 words + Moments.shortly(loads.get(i).arrival()),
                 (drawing, box) -> Swatch.draw(drawing, turn, box)));
       }
     }
+  }
+
+  /** Whether something of a load lay on site before the plan began. */
+  private static boolean isHere(MapView view, Load load) {
+    return view.task().delivery().bundles().stream()
+        .filter(bundle -> bundle.loadId().equals(load.id()))
+        .anyMatch(bundle -> view.task().start().lies(bundle.id()));
   }
 
   private static void site(MapView view, List<PanelItem> all) {

@@ -17,9 +17,9 @@ class MassWordsTest {
   @Test
   void aRangeIsSaidWithWhatIsLikely() {
     assertThat(MassWords.sentence(new MassRange(1217, 1480, 1717), METRIC))
-        .isEqualTo("1,217 to 1,717 kg, likely 1,480 kg");
+        .isEqualTo("1\u00a0217 to 1\u00a0717 kg, likely 1\u00a0480 kg");
     assertThat(MassWords.sentence(MassRange.weighed(500), METRIC)).isEqualTo("500 kg");
-    assertThat(MassWords.bare(1217, METRIC)).isEqualTo("1,217");
+    assertThat(MassWords.bare(1217, METRIC)).isEqualTo("1\u00a0217");
   }
 
   @Test

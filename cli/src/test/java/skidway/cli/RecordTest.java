@@ -135,6 +135,22 @@ class RecordTest {
   }
 
   @Test
+  void allCanHaveHappenedInTheOrderOfItsTimes() throws IOException {
+    done("late L2 --until +3d");
+    assertThat(refused("arrived L2 --at 08:00"))
+        .contains("With arrived L2 at 2031-06-10 08:00, event 1 (late L2 until 2031-06-13 13:00)")
+        .contains("Way out: correct the time, or undo event 1 first.");
+    done("undo");
+    done("arrived L2 --at 08:00");
+    assertThat(done("arrived L1 --at 07:50")).contains("2031-06-10 07:50");
+    now = "2031-06-10T17:00:00";
+    done("damaged B03");
+    done("undo");
+    now = "2031-06-10T12:00:00";
+    assertThat(done("placed L1 as planned")).contains("12:00");
+  }
+
+  @Test
   void aLoadIsPlacedAsPlannedBarringWhatIsMissing() throws IOException {
     done("arrived L1");
     done("missing B03");

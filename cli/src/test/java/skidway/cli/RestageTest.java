@@ -94,7 +94,8 @@ class RestageTest {
     assertThat(told.out()).contains("Change sheet: " + page);
     assertThat(page)
         .content()
-        .contains("In short", "How far the crew can build", "Tags to take off", "<svg");
+        .contains("In short</h2>", "How far the crew can build</h2>", "Tags to take off", "<svg")
+        .contains("load L1, came", "load L2, comes");
     Shell printed = Shell.run("print", job.toString(), "--no-pdf", "--only", "unload");
     assertThat(printed.out()).contains("Changes since revision 1: ");
     assertThat(job.resolve("out").resolve("changes-002.html")).hasSameTextualContentAs(page);
@@ -140,7 +141,27 @@ class RestageTest {
     Files.write(job.resolve("events.jsonl"), events.subList(0, 1));
     Shell told = Shell.run("restage", job.toString(), "--effort", "300");
     assertThat(told.code()).isEqualTo(2);
-    assertThat(told.err()).contains("found 1 events; revision 2 heeds " + events.size());
+    assertThat(told.err()).contains("found 1 event; revision 2 heeds " + events.size());
+  }
+
+  /** On an empty site stacks would be planned where others lie. */
+  @Test
+  void withoutTheEventsThatAPlanHeedsTheWholeJobIsNotPlannedEither() throws IOException {
+    assertThat(Shell.run("restage", job.toString(), "--effort", "300").code()).isLessThan(2);
+    Path events = job.resolve("events.jsonl");
+    int heeded = Files.readAllLines(events).size();
+    Files.delete(events);
+    Files.copy(job.resolve("plans/001.json"), job.resolve("plans/003.json"));
+    Path newest = job.resolve("plans/003.json");
+    Files.writeString(newest, Files.readString(newest).replace("\"stacks\"", "\"heaps\""));
+    Shell told = Shell.run("stage", job.toString(), "--effort", "300");
+    assertThat(told.code()).isEqualTo(2);
+    assertThat(told.err())
+        .contains("events.jsonl: found no events; revision 2 heeds " + heeded)
+        .contains("put the file back from a copy", "move its plans elsewhere");
+    assertThat(job.resolve("plans/004.json")).doesNotExist();
+    Files.delete(job.resolve("plans/002.json"));
+    assertThat(Shell.run("stage", job.toString(), "--effort", "300").code()).isLessThan(2);
   }
 
   /** B01 is longer than B03, on which it was put by mistake, so the new plan lifts it off. */

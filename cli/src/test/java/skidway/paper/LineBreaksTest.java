@@ -27,6 +27,14 @@ class LineBreaksTest {
   }
 
   @Test
+  void timesAndLengthsStayInOneLine() {
+    assertThat(parts("at 08:00)")).containsExactly("at ", "08:00)");
+    assertThat(parts("6, 2'-9 1/2\" apart")).containsExactly("6, ", "2'-9 1/2\" ", "apart");
+    assertThat(parts("at most 1\u00a0369 kg")).containsExactly("at ", "most ", "1\u00a0369 ", "kg");
+    assertThat(parts("step 3 1/2 now: 4")).containsExactly("step ", "3 1/2 ", "now: ", "4");
+  }
+
+  @Test
   void wordsAndMarksPartAtTheirHyphens() {
     assertThat(parts("half-log W1-C4")).containsExactly("half-", "log ", "W1-", "C4");
   }

@@ -95,7 +95,7 @@ class PlacardTest {
         .contains("71 % of what they may bear, at D4", "55 % of what they may bear, at D4")
         .contains("does not replace the designer of the floor");
     assertThat(placards(SampleAudit.report()).get(1))
-        .contains("Allowed under bearers1500 psfsandy gravel", "at A5", "no total given")
+        .contains("Allowed under bearers1,500 psfsandy gravel", "at A5", "no total given")
         .contains("does not replace the person responsible for the ground")
         .doesNotContain("Joists");
     assertThat(placards(SampleAudit.report()).get(2)).contains("soil not stated", "at R1");

@@ -61,7 +61,7 @@ class StackMapTest {
       assertThat(near).contains(stack.spot().id()).containsAll(stack.bundleIds());
     }
     assertThat(overview).contains("S1", "W1", "W6", "M2", "big oak", "stair opening", "crew lane");
-    assertThat(overview).contains("front steps", "yard west", "1500 psf").doesNotContain("B01");
+    assertThat(overview).contains("front steps", "yard west", "1,500 psf").doesNotContain("B01");
   }
 
   private static List<String> texts(String svg) throws Exception {

@@ -11,6 +11,7 @@ import skidway.progress.Event;
 import skidway.progress.Progress;
 import skidway.progress.Remaining;
 import skidway.site.Spot;
+import skidway.units.Figures;
 
 /**
  * A job with all that was planned and recorded of it so far.
@@ -97,16 +98,36 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
    */
   public void requireEventsOf(Plan plan) {
     if (plan.events() > events.size()) {
-      throw new BadInput(
-          List.of(
-              new SourceFile(EventsFile.NAME, "")
-                  .whole()
-                  .problem(
-                      events.size() + " events",
-                      "revision " + plan.revision() + " heeds " + plan.events() + " of them",
-                      "put the file back from a copy of the folder")),
-          0);
+      throw lost(events.size(), plan.revision(), plan.events(), "");
     }
+  }
+
+  /**
+   * Refuses to plan an empty site where a revision knows that something lies there. A plan that is
+   * no good otherwise says that much all the same.
+   *
+   * @throws BadInput if a revision heeds events, or cannot be asked
+   */
+  public static void requireNothingHeeded(Path folder) {
+    for (int revision = PlanFiles.nextRevision(folder) - 1; revision > 0; revision--) {
+      int heeded = PlanFiles.ofRevision(folder, revision).map(PlanFiles::heeded).orElse(0);
+      if (heeded > 0) {
+        throw lost(
+            0, revision, heeded, "; or, if this job begins anew, move its plans elsewhere too");
+      }
+    }
+  }
+
+  private static BadInput lost(int there, int revision, int heeded, String orElse) {
+    return new BadInput(
+        List.of(
+            new SourceFile(EventsFile.NAME, "")
+                .whole()
+                .problem(
+                    there == 0 ? "no events" : Figures.counted(there, "event"),
+                    "revision " + revision + " heeds " + heeded,
+                    "put the file back from a copy of the folder" + orElse)),
+        0);
   }
 
   /** Of two spots with one code the newest revision's counts. */

@@ -14,6 +14,7 @@ import skidway.units.Measure;
  * Reads overhead power lines, whose owner may ask for more room than the table but not for less.
  */
 final class OverheadLineReader {
+  private static final double TABLE_ENDS_VOLTS = 1_000_000;
   private static final double SHORTEST_LINE_M = 0.1;
   private static final double TOLERANCE_M = 0.001;
 
@@ -56,7 +57,9 @@ final class OverheadLineReader {
       f.report(
           f.at("clearance"),
           what + " of " + f.figure(Measure.VOLTAGE, line.volts()) + " without \"clearance\"",
-          "the table of 29 CFR 1926.1408 ends at 1000 kV; above it the line's owner says",
+          "the table of 29 CFR 1926.1408 ends at "
+              + f.figure(Measure.VOLTAGE, TABLE_ENDS_VOLTS)
+              + "; above it the line's owner says",
           "ask the owner and add \"clearance\"");
     }
   }

@@ -81,10 +81,30 @@ public final class PlanFiles {
     Problems problems = new Problems();
     String name = String.valueOf(file.getFileName());
     Optional<Plan> plan =
-        fields(file, "a plan", "plans are files such as plans/001.json", problems)
+        plan(file, problems)
             .flatMap(fields -> new PlanReader(problems, task, revision(file)).plan(fields));
     problems.throwIfAny(List.of(name));
     return plan.orElseThrow();
+  }
+
+  /**
+   * How many events a plan file heeds, whatever else is wrong with it.
+   *
+   * @throws BadInput if it is no plan at all
+   */
+  static int heeded(Path file) {
+    Problems problems = new Problems();
+    int events =
+        plan(file, problems)
+            .filter(fields -> fields.has("events"))
+            .map(fields -> Plain.whole(fields, "events", 0))
+            .orElse(0);
+    problems.throwIfAny(List.of(String.valueOf(file.getFileName())));
+    return events;
+  }
+
+  private static Optional<Fields> plan(Path file, Problems problems) {
+    return fields(file, "a plan", "plans are files such as plans/001.json", problems);
   }
 
   /**

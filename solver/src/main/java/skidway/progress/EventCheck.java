@@ -48,6 +48,9 @@ final class EventCheck implements Event.Cases<List<Contradiction>> {
               + EventWords.time(event.at()),
           "name a later time, or record that it arrived");
     }
+    if (tally.expectedSince.containsKey(id)) {
+      no.before(Roll.known(tally.expectedSince, id), "Newer word of load " + id + " came");
+    }
     return no.all();
   }
 

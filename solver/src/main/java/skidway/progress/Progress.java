@@ -3,6 +3,7 @@ package skidway.progress;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -104,9 +105,11 @@ public final class Progress {
 
   /** What speaks against an event as the next one; empty when nothing does. */
   public List<Contradiction> check(Event event) {
-    return event instanceof Event.Undo undo
-        ? new UndoCheck(this).of(undo)
-        : EventCheck.of(event, tally);
+    List<Contradiction> found =
+        event instanceof Event.Undo undo
+            ? new UndoCheck(this).of(undo)
+            : EventCheck.of(event, tally);
+    return found.isEmpty() ? new TimeOrder(this).against(event) : found;
   }
 
   /** What speaks against several events one after the other: against the first that is refused. */
@@ -120,6 +123,20 @@ public final class Progress {
       now = now.with(event);
     }
     return List.of();
+  }
+
+  /**
+   * What the events in force come to in the order of their times; those of one minute stay in the
+   * order of recording.
+   */
+  Progress inOrderOfTimes() {
+    Map<Integer, Integer> undone = undone();
+    List<Event> inForce =
+        events.stream()
+            .filter(e -> !(e instanceof Event.Undo) && !undone.containsKey(e.seq()))
+            .sorted(Comparator.comparing(Event::at))
+            .toList();
+    return new Progress(task, plan, earlier, inForce);
   }
 
   /** All events, also those undone, in the order of recording. */

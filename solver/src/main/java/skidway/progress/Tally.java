@@ -28,8 +28,10 @@ final class Tally implements Event.Cases<Tally> {
   /** What was said of each missing or damaged thing, last. */
   final Map<String, Event> said = new HashMap<>();
 
-  /** When each late load is expected now. */
+  /** When each late load is expected now, and since when that is known. */
   final Map<String, LocalDateTime> expected = new HashMap<>();
+
+  final Map<String, LocalDateTime> expectedSince = new HashMap<>();
 
   /** When each bundle was put down, and when each spot last changed. */
   final Map<String, LocalDateTime> downSince = new HashMap<>();
@@ -134,6 +136,7 @@ final class Tally implements Event.Cases<Tally> {
   @Override
   public Tally late(Event.Late event) {
     expected.put(event.loadId(), event.until());
+    expectedSince.put(event.loadId(), event.at());
     return this;
   }
 

@@ -44,13 +44,13 @@ final class AsBefore {
   static Baseline baseline(Occupancy occupancy, boolean sound) {
     if (!sound) {
       return new Baseline(
-          "as before",
+          Baseline.AS_BEFORE,
           "Changing nothing would shut a path or leave a bundle without a place to wait.",
           0,
           Effort.NONE);
     }
     return new Baseline(
-        "as before",
+        Baseline.AS_BEFORE,
         "What lies stays; the rest goes where the revision before meant it to go, or next to it.",
         occupancy.board.bundleCount() - occupancy.unplaced(),
         PlanWriter.effort(occupancy));

@@ -2,6 +2,7 @@ package skidway.staging;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import skidway.rules.Rule;
 
@@ -44,8 +45,8 @@ final class Occupancy {
   private int illegalStacks;
   private int conflicts;
 
-  /** How many rules are broken by what lies there from the start. */
-  private int tolerated;
+  /** Rules broken by what lies there from the start. */
+  private Forgiven forgiven = Forgiven.NOTHING;
 
   Occupancy(Board board, StackEvaluator evaluator, List<int[]> shutTogether) {
     this.board = board;
@@ -272,7 +273,7 @@ final class Occupancy {
   /** Whether nothing breaks a rule but what did from the start. */
   boolean legal() {
     settle();
-    return illegalStacks == 0 && brokenRules() <= tolerated;
+    return illegalStacks == 0 && (brokenRules() == 0 || forgiven.covers(this));
   }
 
   /**
@@ -287,7 +288,7 @@ final class Occupancy {
 
   /** Whether something that lies there from the start breaks a rule, which is forgiven. */
   boolean isTolerant() {
-    return tolerated > 0;
+    return !forgiven.isNothing();
   }
 
   int brokenRules() {
@@ -299,14 +300,30 @@ final class Occupancy {
     return broken;
   }
 
-  private int shutPaths() {
+  /** How many pairs of used spots exclude each other, over all moments. */
+  int conflicts() {
+    return conflicts;
+  }
+
+  /** How many paths are shut, over all moments. */
+  int shutPaths() {
     int shut = 0;
-    for (int[] together : shutTogether) {
-      for (int moment = 0; moment < board.moments; moment++) {
+    for (int moment = 0; moment < board.moments; moment++) {
+      for (int[] together : shutTogether) {
         shut += allUsed(together, moment) ? 1 : 0;
       }
     }
     return shut;
+  }
+
+  /** The spots that shut a path when a moment begins. */
+  List<int[]> shut(int moment) {
+    return shutTogether.stream().filter(together -> allUsed(together, moment)).toList();
+  }
+
+  /** By limit that stacks share and break when a moment begins, how much of it is taken. */
+  Map<Integer, Double> overtaken(int moment) {
+    return shared[moment].overtaken();
   }
 
   private boolean allUsed(int[] spots, int moment) {
@@ -429,7 +446,8 @@ final class Occupancy {
         take(highestLoose(spot));
       }
     }
-    tolerated = brokenRules();
+    settle();
+    forgiven = Forgiven.of(this);
   }
 
   /** The highest bundle of a spot that may be lifted, as it lay from the start. */

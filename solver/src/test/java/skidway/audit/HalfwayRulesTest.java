@@ -78,7 +78,7 @@ final class HalfwayRulesTest {
     assertThat(all(task, inTime(task))).isEmpty();
     assertThat(all(task, tooSoon(task)))
         .containsExactly(
-            "All that lies on deck weighs 1,050 kg, limit 1,049 kg. That is so after step 1.");
+            "All that lies on deck weighs 1\u00a0050 kg, limit 1\u00a0049 kg. That is so after step 1.");
     Task enough = lying(aSite().builtWalls(2.4).deckTotal(1050).build());
     assertThat(all(enough, tooSoon(enough))).isEmpty();
   }
@@ -110,7 +110,8 @@ final class HalfwayRulesTest {
             .stack(Y2, "NEW")
             .waiting(WAIT)
             .steps(setAside(task, 1, NEW, Y1, WAIT), liftOn(task, 2, NEW, WAIT, Y2, 1));
-    assertThat(all(task, plan)).contains("All that lies on deck weighs 1,050 kg, limit 1,049 kg.");
+    assertThat(all(task, plan))
+        .contains("All that lies on deck weighs 1\u00a0050 kg, limit 1\u00a0049 kg.");
     Task enough = lying(aSite().builtWalls(2.4).deckTotal(1050).build());
     PlanBuilder same =
         aPlan()
@@ -136,7 +137,7 @@ final class HalfwayRulesTest {
                 move(task, 2, OLD, D1, narrow, 2),
                 move(task, 3, OLD, narrow, Y1, 1));
     assertThat(all(task, plan))
-        .contains("Stack Y2 weighs 1,050 kg, limit 1,049 kg. That is so after step 2.");
+        .contains("Stack Y2 weighs 1\u00a0050 kg, limit 1\u00a0049 kg. That is so after step 2.");
   }
 
   private static OptionalDouble most(double kg) {
@@ -150,6 +151,6 @@ final class HalfwayRulesTest {
     assertThat(all(task, inTime(task))).isEmpty();
     assertThat(all(task, tooSoon(task)))
         .containsExactly(
-            "All that lies on deck weighs 1,050 kg, limit 540 kg. That is so after step 1.");
+            "All that lies on deck weighs 1\u00a0050 kg, limit 540 kg. That is so after step 1.");
   }
 }

@@ -53,8 +53,8 @@ final class MachineRulesTest {
     assertThat(broken(Rule.MACHINE_CAPACITY, lifting(2000), farther)).isEmpty();
     assertThat(broken(Rule.MACHINE_CAPACITY, lifting(2010), farther))
         .containsExactly(
-            "Step 1 (B1 to Y1) weighs 2,010 kg at a reach of 10.10 m, chart row 20.00 m, limit"
-                + " 2,000 kg.");
+            "Step 1 (B1 to Y1) weighs 2\u00a0010 kg at a reach of 10.10 m, chart row 20.00 m, limit"
+                + " 2\u00a0000 kg.");
   }
 
   /** The bundle is 0.6 m wide: its middle is 0.3 m out on the forks. */
@@ -64,8 +64,8 @@ final class MachineRulesTest {
     assertThat(capacityBroken(2000, deep, 2000)).isEmpty();
     assertThat(capacityBroken(2010, deep, 2000))
         .containsExactly(
-            "Step 1 (B1 to Y1) weighs 2,010 kg at a reach of 10.00 m, chart row 10.00 m, limit"
-                + " 2,000 kg.");
+            "Step 1 (B1 to Y1) weighs 2\u00a0010 kg at a reach of 10.00 m, chart row 10.00 m, limit"
+                + " 2\u00a0000 kg.");
     assertThat(capacityBroken(3000, Machines.over(Machines.forks(0.3)), 3000)).isEmpty();
     assertThat(capacityBroken(3000, Machines.over(Machines.slings(60, 9000)), 3000)).isEmpty();
   }
@@ -77,7 +77,7 @@ final class MachineRulesTest {
     assertThat(capacityBroken(2910, rigged, 2900)).hasSize(1);
     assertThat(capacityBroken(2900, rigged, 3000))
         .containsExactly(
-            "Step 1 (B1 to Y1) is told to have a capacity of 3,000 kg, the audit finds 2,900 kg.");
+            "Step 1 (B1 to Y1) is told to have a capacity of 3\u00a0000 kg, the audit finds 2\u00a0900 kg.");
   }
 
   private static List<String> capacityBroken(double kg, Machine machine, double toldKg) {
@@ -118,7 +118,7 @@ final class MachineRulesTest {
         .containsExactly("Step 1 (B1 to Y1) is told to weigh 350 kg, the audit finds 500 kg.");
     assertThat(told(task, figures(honest, 10, 500, 4000)))
         .containsExactly(
-            "Step 1 (B1 to Y1) is told to have a capacity of 4,000 kg, the audit finds 3,000 kg.");
+            "Step 1 (B1 to Y1) is told to have a capacity of 4\u00a0000 kg, the audit finds 3\u00a0000 kg.");
     assertThat(told(task, figures(honest, 10, Double.NaN, 3000))).hasSize(1);
   }
 

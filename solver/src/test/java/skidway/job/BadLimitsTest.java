@@ -22,7 +22,7 @@ final class BadLimitsTest {
       textBlock =
           """
           "live": 40 | "live": 40 | none | none
-          "live": 40 | "live": 4000 | 4000 | 4000 as area load, that is 4000 psf; a floor's live load is
+          "live": 40 | "live": 4000 | 4000 | 4000 as area load, that is 4,000 psf; a floor's live load is
           "live": 40 | "note": "strong" | {"direction" | joists whose strength nobody said; either "live", the load that the floor was designed for, or "species", "grade" and "size" of the joists. Way out: ask the floor's designer
           "live": 40 | "live": 40, "size": "2x10" | 40, "size | joists with "live" and with timber
           "live": 40 | "species": "Hem-Fir", "grade": "No. 2", "size": "2 x 10" | none | none
@@ -44,8 +44,8 @@ final class BadLimitsTest {
           "joists": { | "joist": { | "joists", | a check by joists without "joists"
           "total": "20000 lb" | "total": "20000 ft" | "20000 ft" | "20000 ft" as mass
           "soil": "Clay" | "soil": "clai" | "clai" | unknown soil "clai" (did you mean "clay"?); a soil is one of crystalline bedrock, sedimentary rock, gravel, sand, clay, topsoil, fill, mud, peat, organic
-          "allowed": "1500 psf" | "allowed": "1600 psf" | "1600 psf" | 1600 psf allowed on soil "clay"; the table presumes 1500 psf for it (IBC 2012 Table 1806.2). Way out: correct "allowed" or "soil"; remove "soil" if somebody tested the ground
-          "allowed": "1500 psf" | "allowed": "71.9 kPa" | "71.9 kPa" | 1502 psf allowed on soil "clay"
+          "allowed": "1500 psf" | "allowed": "1600 psf" | "1600 psf" | 1,600 psf allowed on soil "clay"; the table presumes 1,500 psf for it (IBC 2012 Table 1806.2). Way out: correct "allowed" or "soil"; remove "soil" if somebody tested the ground
+          "allowed": "1500 psf" | "allowed": "71.9 kPa" | "71.9 kPa" | 1,502 psf allowed on soil "clay"
           "allowed": "1500 psf" | "allowed": "71.8 kPa" | none | none
           "allowed": "1500 psf", "slope" | "slope" | none | none
           "Clay", "allowed": "1500 psf" | "topsoil", "allowed": "800 psf" | none | none
@@ -60,7 +60,7 @@ final class BadLimitsTest {
           "voltage": "7.2 kV" | "voltage": 7.2 | 7.2 | "7.2" as voltage; a voltage is text with its unit, such as 7.2 kV or 400 V
           "voltage": "7.2 kV" | "voltage": "7.2 volt" | "7.2 volt" | "7.2 volt" as voltage; a voltage is text with its unit, such as 7.2 kV or 400 V
           "voltage": "7.2 kV", | "note": "?", | {"id": "feeder" | an overhead line without "voltage"
-          "7.2 kV", "clearance": "12 ft" | "1100 kV" | {"id": "feeder" | overhead line "feeder" of 1100 kV without "clearance"; the table of 29 CFR 1926.1408 ends at 1000 kV
+          "7.2 kV", "clearance": "12 ft" | "1100 kV" | {"id": "feeder" | overhead line "feeder" of 1,100 kV without "clearance"; the table of 29 CFR 1926.1408 ends at 1,000 kV
           "7.2 kV", "clearance": "12 ft" | "1100 kV", "clearance": "60 ft" | none | none
           "7.2 kV", "clearance": "12 ft" | "1000 kV" | none | none
           "clearance": "12 ft" | "clearance": "10 ft" | none | none

@@ -61,7 +61,7 @@ final class BadSiteTest {
           [0, 0], [130, 0], [130, 90], [0, 90] | [0, 0], [130, 0], [130, 90], [0, 90], [0, 0] | [[0, 0], [130, 0] | an outline whose corner 5 is also the next one
           [0, 0], [130, 0], [130, 90], [0, 90] | [0, 0], [130, 0] | [[0, 0], [130, 0]] | a list of 2 as "boundary"
           [0, 0], [130, 0], [130, 90], [0, 90] | [0, 0], [130], [130, 90], [0, 90] | [130] | a list of 1 as a point; a point is a list of two lengths, [x, y]
-          [0, 0], [130, 0], [130, 90], [0, 90] | [0, 0], [130, 0], [1e5, 90], [0, 90] | 1e5 | 1e5 as length, that is 100000'-0"; a coordinate is
+          [0, 0], [130, 0], [130, 90], [0, 90] | [0, 0], [130, 0], [1e5, 90], [0, 90] | 1e5 | 1e5 as length, that is 100,000'-0"; a coordinate is
           {"id": "W2" | {"id": "W1" | {"id": ^"W1", "from": [65 | a second wall "W1"; the first is in line 8
           "from": [65, 52], "to": [65, 78] | "from": [65, 52], "to": [65, 52] | [65, 52], "to": ^[65, 52] | wall "W2" ending where it starts
           "from": "13 ft" | "from": "30 ft" | "3'-2 | opening "D1" ending 33'-2" from the wall's start; wall "W1" is 32'-0" long

@@ -67,6 +67,36 @@ class ContradictionsTest {
         of(down().moved("B2", "Y2", 2), "Tier 2 on Y2"),
         of(down().moved("B2", "Y8", 1), "no spot \"Y8\""),
         of(down().clock(START.plusMinutes(1)).moved("B2", "Y2", 1), "B2 was put down at"),
+        of(
+            down().arrived("L2").clock(START).missing("B1"),
+            "With missing B1 at 2031-05-05 08:00, event 2 (placed B1 at Y1, tier 1) of"
+                + " 2031-05-05 08:01 could not have happened: Bundle B1 is missing",
+            "undo event 2 first"),
+        of(
+            down().moved("B2", "Y2", 1).clock(START.plusMinutes(3)).pulled("W1-C2-1"),
+            "event 5 (moved B2 to Y2, tier 1) of 2031-05-05 08:04 could not have happened: Bundle B2"
+                + " lies nowhere"),
+        of(
+            new Diary().late("L2", START.plusDays(2)).clock(START.minusHours(1)).arrived("L2"),
+            "event 1 (late L2 until 2031-05-07 08:00) of 2031-05-05 08:00 could not",
+            "L2 arrived already, at 2031-05-05 07:00"),
+        of(
+            new Diary()
+                .late("L2", START.plusDays(2))
+                .clock(START.minusHours(1))
+                .late("L2", START.plusDays(1)),
+            "Newer word of load L2 came at 2031-05-05 08:00, after 2031-05-05 07:00"),
+        of(
+            down()
+                .missing("W1-C1-1")
+                .found("W1-C1-1")
+                .clock(START.plusMinutes(4))
+                .pulled("W1-C1-1"),
+            "Dated 2031-05-05 08:04, it comes before what is recorded already: Piece W1-C1-1 is"
+                + " missing"),
+        of(
+            here().missing("B1").found("B1").clock(START.plusMinutes(1)).placed("B1", "Y1", 1),
+            "before what is recorded already: Bundle B1 is missing"),
         of(new Diary().missing("W1-C1-9"), "no bundle or piece \"W1-C1-9\" (did you mean"),
         of(new Diary().missing("B1").missing("B1"), "B1 is recorded missing already"),
         of(new Diary().damaged("B1").missing("B1"), "B1 is recorded damaged already", "found B1"),
@@ -132,11 +162,14 @@ class ContradictionsTest {
         down().arrived("L2").placed("B4", "YR1", 0).moved("B3", "Y2", 1),
         down().moved("B2", "Y2", 1).moved("B1", "Y2", 2),
         down().missing("B1"),
+        down().arrived("L2").clock(START.plusMinutes(2)).pulled("W1-C2-1"),
+        down().clock(START.minusDays(1)).late("L2", START.plusDays(1)),
+        down().pulled("W1-C1-2").clock(START).missing("W1-C1-1"),
         new Diary().missing("W1-C1-1").missing("B1"),
         down().damaged("B1").found("B1").pulled("W1-C1-1"),
         down().missing("W1-C2-1").clock(START.plusMinutes(4)).found("W1-C2-1"),
         down().clock(START.plusMinutes(2)).pulled("W1-C2-1"),
-        down().moved("B2", "Y2", 1).clock(START.plusMinutes(3)).pulled("W1-C2-1"),
+        down().moved("B3", "Y2", 1).clock(START.plusMinutes(3)).pulled("W2-C1-1"),
         down().pulled("W1-C1-1", "W1-C2-1"),
         down().undo(4),
         down().undo(3),

@@ -5,6 +5,7 @@ import static skidway.progress.Diary.PLAN;
 import static skidway.progress.Diary.START;
 import static skidway.progress.Diary.TASK;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -43,12 +44,15 @@ class RandomEventsTest {
   }
 
   private static Event event(Throw dice, int seq) {
+    return event(dice, seq, START.plusMinutes(seq));
+  }
+
+  private static Event event(Throw dice, int seq, LocalDateTime at) {
     String bundle = BUNDLES.get(dice.one() % BUNDLES.size());
     String mark = MARKS.get(dice.one() % MARKS.size());
     String spot = SPOTS.get(dice.two() % SPOTS.size());
     int tier = spot.equals("YR1") ? 0 : 1 + dice.two() / 3 % 4;
     String thing = dice.two() % 2 == 0 ? bundle : mark;
-    var at = START.plusMinutes(seq);
     return switch (dice.kind()) {
       case 0 -> new Event.Arrived(seq, at, "x", "L" + (1 + dice.one() % 2));
       case 1, 2, 3, 4 -> new Event.Placed(seq, at, "x", bundle, spot, tier);
@@ -78,6 +82,26 @@ class RandomEventsTest {
     Progress progress = record(dice);
     assertThat(progress.contradictions()).isEmpty();
     assertThat(Progress.of(TASK, PLAN, progress.events()).lying()).isEqualTo(progress.lying());
+  }
+
+  /** Recorded up to half an hour late, as in the evening, whatever the order. */
+  @Property(seed = "20310505", tries = 150, edgeCases = EdgeCasesMode.NONE)
+  void whatWasAcceptedCanHaveHappenedInTheOrderOfItsTimes(@ForAll("days") List<Throw> dice) {
+    Progress progress = Progress.of(TASK, PLAN, List.of());
+    for (Throw some : dice) {
+      int seq = progress.events().size() + 1;
+      Event event = event(some, seq, START.plusMinutes(2L * seq - some.two() % 31));
+      if (progress.check(event).isEmpty()) {
+        progress = progress.with(event);
+      }
+    }
+    Progress told = progress.inOrderOfTimes();
+    assertThat(told.contradictions()).isEmpty();
+    assertThat(told.lying()).isEqualTo(progress.lying());
+    assertThat(told.pulled()).isEqualTo(progress.pulled());
+    assertThat(told.arrived()).isEqualTo(progress.arrived());
+    assertThat(told.withheld()).isEqualTo(progress.withheld());
+    assertThat(told.usedUp()).isEqualTo(progress.usedUp());
   }
 
   @Property(seed = "20310505", tries = 150, edgeCases = EdgeCasesMode.NONE)

@@ -72,7 +72,7 @@ class RemedyTest {
     left(
         aSite().machine(standingAt(14)),
         Rule.MACHINE_CAPACITY,
-        "By its chart the machine lifts 2,500 kg at no reach",
+        "By its chart the machine lifts 2\u00a0500 kg at no reach",
         heavy);
   }
 
