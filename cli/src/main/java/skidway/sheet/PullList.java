@@ -50,9 +50,7 @@ public final class PullList {
       bundle
           .packed()
           .forEach(
-              p ->
-                  byMark.put(
-                      p.piece().mark(), new Found(bundle, p, task.layerOnSpot(bundle, p))));
+              p -> byMark.put(p.piece().mark(), new Found(bundle, p, task.layerOnSpot(bundle, p))));
     }
     for (Stack stack : plan.stacks()) {
       List<String> ids = stack.bundleIds();

@@ -63,8 +63,7 @@ final class TagCautions {
             .count();
     return heavy == 0
         ? Optional.empty()
-        : Optional.of(
-            Figures.counted(heavy, "piece") + " too heavy for people: lifting device.");
+        : Optional.of(Figures.counted(heavy, "piece") + " too heavy for people: lifting device.");
   }
 
   private double topM(Step step) {

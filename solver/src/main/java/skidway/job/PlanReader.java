@@ -224,9 +224,7 @@ final class PlanReader {
     double moveS = f.has("moveS") ? Plain.number(f, "moveS") : 0;
     double offTruckS = f.has("offTruckS") ? Plain.number(f, "offTruckS") : 0;
     return f.finishStrictly(
-        () ->
-            new Effort(
-                carryS, pickS, rehandleS, insideS, setDownS, machineS, moveS, offTruckS));
+        () -> new Effort(carryS, pickS, rehandleS, insideS, setDownS, machineS, moveS, offTruckS));
   }
 
   private static Optional<Baseline> baseline(Fields f) {

@@ -57,19 +57,11 @@ public record Effort(
 
   /** The same with so much of unloading by hand. */
   public Effort withOffTruck(double newOffTruckS) {
-    return new Effort(
-        carryS, pickS, rehandleS, insideS, setDownS, machineS, moveS, newOffTruckS);
+    return new Effort(carryS, pickS, rehandleS, insideS, setDownS, machineS, moveS, newOffTruckS);
   }
 
   public double totalS() {
-    return carryS
-        + pickS
-        + rehandleS
-        + insideS.orElse(0)
-        + setDownS
-        + machineS
-        + moveS
-        + offTruckS;
+    return carryS + pickS + rehandleS + insideS.orElse(0) + setDownS + machineS + moveS + offTruckS;
   }
 
   /** The sum; what one of them does not count, it does not count either. */
