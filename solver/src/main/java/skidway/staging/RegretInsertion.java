@@ -110,7 +110,9 @@ final class RegretInsertion {
 
   private boolean concerns(int b, int spot) {
     long ms = board.placeMs[b][spot];
-    return (ms != Board.REFUSED && ms < secondMs[b])
+    return spot == best[b]
+        || spot == second[b]
+        || (ms != Board.REFUSED && ms < secondMs[b])
         || isShutBy(spot, best[b])
         || isShutBy(spot, second[b]);
   }
