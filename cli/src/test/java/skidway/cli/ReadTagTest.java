@@ -66,7 +66,10 @@ class ReadTagTest {
     for (String tag : tags("tags.html")) {
       Shell shell = ask(tag);
       assertThat(shell.code()).as(shell.out()).isEqualTo(ExitCode.FINE);
-      assertThat(shell.out()).contains("of the newest plan, revision 1", "tier", "points");
+      assertThat(shell.out()).contains("of the newest plan, revision 1");
+      if (!shell.out().contains("on end")) {
+        assertThat(shell.out()).contains("tier", "points");
+      }
     }
   }
 

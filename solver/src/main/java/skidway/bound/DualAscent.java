@@ -12,16 +12,20 @@ final class DualAscent {
   /**
    * How an ascent goes.
    *
-   * @param freshShare of the last answer in the average
+   * @param farShare of the last answer in the average while strides are long
+   * @param freshShare of the last answer in the average after that
    * @param patience failures at one stride
    */
-  record Pace(double freshShare, int patience) {}
+  record Pace(double farShare, double freshShare, int patience) {}
 
   /** Most bound for few steps. */
-  static final Pace BRISK = new Pace(0.05, 5);
+  static final Pace BRISK = new Pace(0.05, 0.05, 5);
+
+  /** The same for problems of many bundles, whose prices are far off at first. */
+  static final Pace EAGER = new Pace(0.1, 0.05, 5);
 
   /** Slower, with better averages: they tell what the relaxation takes too often. */
-  static final Pace STEADY = new Pace(0.02, 20);
+  static final Pace STEADY = new Pace(0.02, 0.02, 20);
 
   private static final double FIRST_STRIDE = 0.1;
   private static final double LONGEST_STRIDE = 2;
@@ -95,7 +99,7 @@ final class DualAscent {
     for (int i = 0; i < way.length; i++) {
       along += way[i] * off[i];
     }
-    turn(pace.freshShare);
+    turn(stride > FIRST_STRIDE ? pace.farShare : pace.freshShare);
     if (value > bestMs) {
       bestMs = value;
       best.take(trial);

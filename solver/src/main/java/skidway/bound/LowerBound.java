@@ -8,6 +8,9 @@ import org.jspecify.annotations.Nullable;
  * holds. The same ground, aims and steps give the same bound on any machine.
  */
 public final class LowerBound {
+  /** From so many bundles on the way to good prices is long. */
+  private static final int MANY = 60;
+
   private final Ground ground;
   private final int moments;
   private final Cliques cliques;
@@ -66,7 +69,7 @@ public final class LowerBound {
     Relaxation relaxation = relaxation();
     Pool gathered = Pool.of(ground, relaxation, prices, costMs, mostSteps);
     Strengthening strengthening = new Strengthening(ground, cliques, gathered);
-    pool = strengthening.run(mostSteps, stopped);
+    pool = strengthening.run(mostSteps / 2, stopped);
     provenMs = Math.max(provenMs, Math.min(costMs, pool.boundMs));
     steps += relaxation.steps() + strengthening.steps();
   }
@@ -101,9 +104,14 @@ public final class LowerBound {
    */
   public long mend(
       int[] spotOf, long costMs, long mostSteps, BooleanSupplier stopped, Judge judge) {
-    return mayLeave > 0 || pool == null || pool.columns.isEmpty()
+    return mayLeave > 0 || pool == null || pool.columns.isEmpty() || isFew(pool)
         ? costMs
         : new Mending(ground, moments, pool, spotOf, costMs, judge).run(mostSteps, stopped);
+  }
+
+  /** Whether closing looks at all plans of it at once. */
+  private static boolean isFew(Pool sets) {
+    return sets.complete && sets.columns.size() <= Closing.FEW;
   }
 
   /**
@@ -115,7 +123,8 @@ public final class LowerBound {
    */
   public void raise(long aimMs, long mostSteps, BooleanSupplier stopped) {
     Relaxation relaxation = relaxation();
-    DualAscent ascent = new DualAscent(relaxation, prices);
+    DualAscent.Pace pace = ground.bundles() < MANY ? DualAscent.BRISK : DualAscent.EAGER;
+    DualAscent ascent = new DualAscent(relaxation, prices, pace);
     ascent.run(aimMs, mostSteps, stopped);
     prices = ascent.best();
     pool = null;

@@ -71,7 +71,7 @@ final class Mending {
     List<Column> off = takeOff(FEWEST + random.nextInt(MOST - FEWEST + 1));
     Completion completion = new Completion(assembly, open(), pool.boundMs, judge);
     completion.run(costMs, A_TRY);
-    steps += 1 + completion.steps();
+    steps += pool.ofBundle.size() + completion.steps();
     if (completion.best().isEmpty()) {
       off.forEach(assembly::add);
       return;

@@ -21,7 +21,7 @@ final class Proving {
    * Sets of bundles looked at while the search runs, for each of its score calculations: enough for
    * some eighty bundles, for fewer it ends earlier.
    */
-  private static final int BESIDE = 100;
+  private static final int BESIDE = 60;
 
   /** The same when the search is done and the plan's cost is known. */
   private static final int AFTER = 4;
@@ -33,7 +33,7 @@ final class Proving {
   private static final int MENDING = 2;
 
   /** Sets looked at to close the gap, for each score calculation of the search. */
-  private static final int CLOSING = 40;
+  private static final int CLOSING = 20;
 
   /**
    * Each round of mending and closing begins from the plan that the one before came upon; one that
