@@ -26,7 +26,7 @@ final class GivenSpotsKeptTest {
 
   @TempDir Path temp;
 
-  @RepeatedTest(8)
+  @RepeatedTest(3)
   void whateverTheirSizesAndLimits(RepetitionInfo repetition) {
     Random random = new Random(repetition.getCurrentRepetition());
     List<String> spots = new ArrayList<>();
