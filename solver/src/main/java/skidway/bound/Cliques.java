@@ -80,10 +80,8 @@ final class Cliques {
    * @param off one more for each group and moment
    */
   void countUse(int spot, long moments, Prices prices, double[] off) {
-    for (int g : ofSpot[spot]) {
-      for (long left = moments; left != 0; left &= left - 1) {
-        off[prices.rent(g, Long.numberOfTrailingZeros(left))]++;
-      }
+    for (int rent : rents(spot, moments, prices)) {
+      off[rent]++;
     }
   }
 

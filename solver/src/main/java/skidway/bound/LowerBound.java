@@ -59,7 +59,8 @@ public final class LowerBound {
    * closing; until the bound is raised again. Only for plans that leave out no bundle.
    *
    * @param costMs of the known plan
-   * @param mostSteps sets to look at; none are gathered if they do not last
+   * @param mostSteps sets to look at; none are gathered if they do not last. Half as many more
+   *     raise the bound of those that were gathered
    * @param stopped ends the work early
    */
   public void gather(long costMs, long mostSteps, BooleanSupplier stopped) {
@@ -67,11 +68,14 @@ public final class LowerBound {
       return;
     }
     Relaxation relaxation = relaxation();
-    Pool gathered = Pool.of(ground, relaxation, prices, costMs, mostSteps);
-    Strengthening strengthening = new Strengthening(ground, cliques, gathered);
-    pool = strengthening.run(mostSteps / 2, stopped);
-    provenMs = Math.max(provenMs, Math.min(costMs, pool.boundMs));
-    steps += relaxation.steps() + strengthening.steps();
+    pool = Pool.of(ground, relaxation, prices, costMs, mostSteps);
+    steps += relaxation.steps();
+    if (pool.complete) {
+      Strengthening strengthening = new Strengthening(ground, cliques, pool);
+      pool = strengthening.run(mostSteps / 2, stopped);
+      provenMs = Math.max(provenMs, Math.min(costMs, pool.boundMs));
+      steps += strengthening.steps();
+    }
   }
 
   /**

@@ -120,11 +120,6 @@ final class PoolRelaxation implements Lagrangian {
     return sum;
   }
 
-  /** What a set costs at some prices. */
-  long valueMs(int c, Prices prices) {
-    return tolledMs[c] + atMs(c, prices);
-  }
-
   @Override
   public long valueMs(Prices prices, double[] off) {
     Arrays.fill(off, 0, ground.bundles(), 1);
@@ -138,7 +133,7 @@ final class PoolRelaxation implements Lagrangian {
       int best = -1;
       long least = 0;
       for (; i < open.length && columns.get(open[i]).spot == spot; i++) {
-        value[i] = valueMs(open[i], prices);
+        value[i] = tolledMs[open[i]] + atMs(open[i], prices);
         if (value[i] < least) {
           least = value[i];
           best = i;
@@ -165,8 +160,24 @@ final class PoolRelaxation implements Lagrangian {
   /** The sets of this part that a plan below some cost can have, at some prices. */
   int[] below(long costMs, Prices prices) {
     long sum = valueMs(prices, new double[prices.ms.length]);
-    int[] kept = new int[open.length];
-    int count = 0;
+    long[] excess = excess();
+    return IntStream.range(0, open.length)
+        .filter(i -> sum + excess[i] < costMs)
+        .map(i -> open[i])
+        .toArray();
+  }
+
+  /** The sets of this part at the prices asked last, in their order. */
+  List<Column> priced() {
+    long[] excess = excess();
+    return IntStream.range(0, open.length)
+        .mapToObj(i -> columns.get(open[i]).priced(value[i], value[i] - excess[i]))
+        .toList();
+  }
+
+  /** By how much each set is above what its spot gains, at the prices asked last. */
+  private long[] excess() {
+    long[] excess = new long[open.length];
     for (int i = 0; i < open.length; ) {
       int from = i;
       int spot = columns.get(open[i]).spot;
@@ -175,11 +186,9 @@ final class PoolRelaxation implements Lagrangian {
         gain = Math.min(gain, value[i]);
       }
       for (int j = from; j < i; j++) {
-        if (sum - gain + value[j] < costMs) {
-          kept[count++] = open[j];
-        }
+        excess[j] = value[j] - gain;
       }
     }
-    return Arrays.copyOf(kept, count);
+    return excess;
   }
 }

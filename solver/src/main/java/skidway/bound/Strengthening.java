@@ -33,6 +33,9 @@ final class Strengthening {
   private long boundMs;
   private int[] sets;
 
+  /**
+   * @param pool that lacks no set
+   */
   Strengthening(Ground ground, Cliques cliques, Pool pool) {
     this.ground = ground;
     this.pool = pool;
@@ -43,11 +46,8 @@ final class Strengthening {
     this.sets = IntStream.range(0, pool.columns.size()).toArray();
   }
 
-  /** The pool that is left, its sets priced anew; one that lacks sets is left as it is. */
+  /** The pool that is left, its sets priced anew. */
   Pool run(long mostSteps, BooleanSupplier stopped) {
-    if (!pool.complete) {
-      return pool;
-    }
     int little = 0;
     for (int round = 0; round < MOST_ROUNDS && little < PATIENCE && sets.length > 0; round++) {
       long gapMs = pool.costMs - boundMs;
@@ -85,20 +85,7 @@ final class Strengthening {
     }
     relaxation.restrict(sets);
     long valueMs = relaxation.valueMs(prices, new double[prices.ms.length]);
-    List<Column> columns = new ArrayList<>();
-    for (int i = 0; i < sets.length; ) {
-      int from = i;
-      int spot = pool.columns.get(sets[i]).spot;
-      long gainMs = 0;
-      for (; i < sets.length && pool.columns.get(sets[i]).spot == spot; i++) {
-        gainMs = Math.min(gainMs, relaxation.valueMs(sets[i], prices));
-      }
-      for (int j = from; j < i; j++) {
-        Column column = pool.columns.get(sets[j]);
-        columns.add(column.priced(relaxation.valueMs(sets[j], prices), gainMs));
-      }
-    }
-    return pool.priced(ground, valueMs, columns, prices, rivals());
+    return pool.priced(ground, valueMs, relaxation.priced(), prices, rivals());
   }
 
   /** The rivals by places among the sets that are left. */
