@@ -35,15 +35,6 @@ final class Handling {
     return index == null ? OptionalInt.empty() : OptionalInt.of(index);
   }
 
-  private boolean layAt(Bundle bundle, String spotId) {
-    return scene
-        .task()
-        .start()
-        .stackOf(bundle.id())
-        .filter(stack -> stack.spot().id().equals(spotId))
-        .isPresent();
-  }
-
   /** Off the truck, onto a stack or down to wait. */
   double machineS() {
     if (scene.task().site().byHand()) {
@@ -84,7 +75,7 @@ final class Handling {
 
   /** Whether a bundle that lay somewhere comes to another spot or tier. */
   private boolean liesAnew(Bundle bundle, Standing standing) {
-    if (!lay(bundle.id()) || !layAt(bundle, standing.id())) {
+    if (!lay(bundle.id()) || !scene.layAt(bundle.id(), standing.id())) {
       return lay(bundle.id());
     }
     List<String> before =

@@ -65,14 +65,7 @@ final class MovedAside {
   }
 
   private void rack(Bundle bundle, String spotId) {
-    boolean layThere =
-        scene
-            .task()
-            .start()
-            .stackOf(bundle.id())
-            .filter(stack -> stack.spot().id().equals(spotId))
-            .isPresent();
-    racked += layThere ? 0 : bundle.pieces().size();
+    racked += scene.layAt(bundle.id(), spotId) ? 0 : bundle.pieces().size();
   }
 
   private void stack(List<Bundle> bundles) {
@@ -96,10 +89,9 @@ final class MovedAside {
   }
 
   private int lowestUnder(Bundle bundle, PackedPiece upper) {
-    // People who carry a bundle off by hand begin with its top layer, so it lies upside down.
-    int up = scene.task().site().byHand() ? -1 : 1;
+    int layer = scene.layer(bundle, upper);
     return bundle.packed().stream()
-        .filter(lower -> up * lower.layer() < up * upper.layer())
+        .filter(lower -> scene.layer(bundle, lower) < layer)
         .flatMapToInt(this::levels)
         .min()
         .orElse(Integer.MAX_VALUE);

@@ -47,11 +47,9 @@ final class Picking {
   }
 
   private void add(Standing standing, Bundle bundle, double undersideM) {
-    int layers = bundle.packed().stream().mapToInt(PackedPiece::layer).max().orElse(1);
     for (PackedPiece packed : bundle.packed()) {
-      // By hand the top layer comes off first and is laid lowest.
-      int layer = scene.task().site().byHand() ? layers - packed.layer() + 1 : packed.layer();
-      double layM = undersideM + (layer - 0.5) * bundle.heightM() / layers;
+      double belowM = (scene.layer(bundle, packed) - 0.5) * bundle.heightM() / bundle.layers();
+      double layM = undersideM + belowM;
       double heightM = standing.rack() ? KNUCKLE_CM / 100 : layM;
       picks.add(new Pick(packed.piece(), standing.id(), heightM, standing.rack()));
     }

@@ -119,7 +119,8 @@ final class ReplayRules {
     List<String> planned = stacks.stream().flatMap(s -> s.bundleIds().stream()).toList();
     List<String> built =
         replay.builtOn(spotId).stream()
-            .filter(id -> planned.contains(id) || !layThere(id, spotId))
+            // What stays where it lay and should not is told where it is missed.
+            .filter(id -> planned.contains(id) || !scene.layAt(id, spotId))
             .toList();
     for (String bundleId : without(planned, built)) {
       String sentence = "No step brings " + bundleId + " to " + spotId + ", where it is planned.";
@@ -132,16 +133,6 @@ final class ReplayRules {
     if (sorted(built).equals(sorted(planned)) && !isRack(spotId)) {
       stacks.forEach(stack -> orderAsPlanned(stack, built));
     }
-  }
-
-  /** What stays where it lay and should not is told where it is missed. */
-  private boolean layThere(String bundleId, String spotId) {
-    return scene
-        .task()
-        .start()
-        .stackOf(bundleId)
-        .filter(stack -> stack.spot().id().equals(spotId))
-        .isPresent();
   }
 
   private void orderAsPlanned(Stack stack, List<String> builtOnSpot) {

@@ -17,6 +17,7 @@ import skidway.site.Spot;
 import skidway.site.Zone;
 import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
+import skidway.timber.PackedPiece;
 
 /**
  * The plan laid beside the job: its stacks with the bundles and zones that really exist. The whole
@@ -144,6 +145,22 @@ final class Scene {
 
   double setting(Setting setting) {
     return task.settings().get(setting);
+  }
+
+  /** Whether a bundle lay on a spot when the plan began. */
+  boolean layAt(String bundleId, String spotId) {
+    return task.start()
+        .stackOf(bundleId)
+        .filter(stack -> stack.spot().id().equals(spotId))
+        .isPresent();
+  }
+
+  /**
+   * The layer of its bundle in which a piece lies, 1 = lowest. People who carry a bundle off by
+   * hand begin with its top layer, so it lies upside down.
+   */
+  int layer(Bundle bundle, PackedPiece packed) {
+    return task.site().byHand() ? bundle.layers() - packed.layer() + 1 : packed.layer();
   }
 
   /** What lies on each stack and rack when all steps are done. */
