@@ -1,5 +1,7 @@
 package skidway.shakeout;
 
+import java.util.function.IntPredicate;
+
 /**
  * Tells which pieces are moved aside: those with something beneath them that is taken out earlier.
  * A piece is taken out when its turn comes on the wall, or at the refill point of its wave if it is
@@ -8,16 +10,24 @@ package skidway.shakeout;
 final class Aside {
   private final Timbers timbers;
   private final int from;
-  private final boolean[] brought;
+  private final IntPredicate brought;
 
   /**
    * @param from the refill point
-   * @param brought whether the pieces after it are brought then; all others are pulled straight
+   * @param brought whether a piece, told by its pull index, is brought then; all others are pulled
+   *     straight
    */
-  Aside(Timbers timbers, int from, boolean[] brought) {
+  Aside(Timbers timbers, int from, IntPredicate brought) {
     this.timbers = timbers;
     this.from = from;
     this.brought = brought;
+  }
+
+  /**
+   * @param brought whether the pieces after the refill point are brought then
+   */
+  Aside(Timbers timbers, int from, boolean[] brought) {
+    this(timbers, from, i -> i >= from && i < from + brought.length && brought[i - from]);
   }
 
   boolean isAside(int pull) {
@@ -42,7 +52,6 @@ final class Aside {
 
   /** Refill points lie between pulls. */
   private int takenOut(int pull) {
-    boolean now = pull >= from && pull < from + brought.length && brought[pull - from];
-    return now ? 2 * from - 1 : 2 * timbers.turn[pull];
+    return brought.test(pull) ? 2 * from - 1 : 2 * timbers.turn[pull];
   }
 }

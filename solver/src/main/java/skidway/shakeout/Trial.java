@@ -18,6 +18,7 @@ final class Trial {
   private final PileRules rules;
   private final double[][] bringM;
   private final int from;
+  private final Aside aside;
 
   /** The pile of each piece of the wave, or {@link #IN_BUNDLE}. */
   private final int[] pileOf;
@@ -39,6 +40,7 @@ final class Trial {
     this.pricing = pricing;
     this.rules = rules;
     this.from = from;
+    this.aside = new Aside(timbers, from, pull -> isOfWave(pull) && !isInBundle(pull));
     this.drafts = drafts;
     bringM = room.bringM(from);
     pileOf = new int[to - from];
@@ -162,33 +164,24 @@ final class Trial {
     boolean[] seen = new boolean[pileOf.length];
     int count = 0;
     for (int pull : pulls) {
-      count += isAside(pull, seen) ? 1 : 0;
+      count += isAsideAnew(pull, seen) ? 1 : 0;
       for (int upper : timbers.above[pull]) {
-        count += isAside(upper, seen) ? 1 : 0;
+        count += isAsideAnew(upper, seen) ? 1 : 0;
       }
     }
     return timbers.time.rehandleMs(count);
   }
 
-  private boolean isAside(int pull, boolean[] seen) {
-    int at = pull - from;
-    if (at < 0 || at >= seen.length || seen[at]) {
+  private boolean isAsideAnew(int pull, boolean[] seen) {
+    if (!isOfWave(pull) || seen[pull - from]) {
       return false;
     }
-    seen[at] = true;
-    int out = takenOut(pull);
-    for (int lower : timbers.beneath[pull]) {
-      if (takenOut(lower) < out) {
-        return true;
-      }
-    }
-    return false;
+    seen[pull - from] = true;
+    return aside.isAside(pull);
   }
 
-  private int takenOut(int pull) {
-    int at = pull - from;
-    boolean now = at >= 0 && at < pileOf.length && pileOf[at] != IN_BUNDLE;
-    return now ? 2 * from - 1 : 2 * timbers.turn[pull];
+  private boolean isOfWave(int pull) {
+    return pull >= from && pull < from + pileOf.length;
   }
 
   /** The piles as they are now, those that are left empty taken away. */
