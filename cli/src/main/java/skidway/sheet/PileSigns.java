@@ -1,6 +1,7 @@
 package skidway.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -21,13 +22,13 @@ import skidway.timber.Piece;
 final class PileSigns {
   private final Markup page;
   private final Task task;
-  private final RunningHead head;
+  private final SignFrame frame;
   private final Map<String, PullLine> lines = new HashMap<>();
 
   private PileSigns(Markup page, Task task, List<PullLine> pulls, RunningHead head) {
     this.page = page;
     this.task = task;
-    this.head = head;
+    this.frame = new SignFrame(page, head);
     pulls.forEach(line -> lines.put(line.piece().mark(), line));
   }
 
@@ -53,40 +54,30 @@ final class PileSigns {
   static List<Integer> layerCounts(WavePlan waves) {
     return waves.waves().stream()
         .flatMap(wave -> wave.piles().stream())
-        .flatMap(pile -> ends(pile).stream())
-        .map(sheet -> sheet.to - sheet.from)
+        .flatMap(pile -> fromTheTop(pile).stream())
+        .map(SignSheet.Span::count)
         .toList();
   }
 
-  /** Layers of one sheet, counted from below: from one up to before another. */
-  private record Ends(int from, int to) {}
-
-  /** The sheets of a pile from the top down, none fuller than another by more than one. */
-  private static List<Ends> ends(TimberPile pile) {
-    int layers = pile.layers().size();
-    int sheets = (layers + SignSheet.MOST_TIERS - 1) / SignSheet.MOST_TIERS;
-    List<Ends> all = new ArrayList<>();
-    for (int i = sheets - 1; i >= 0; i--) {
-      all.add(new Ends(layers * i / sheets, layers * (i + 1) / sheets));
-    }
-    return all;
+  /** The sheets of a pile from the top down, each with its layers counted from below. */
+  private static List<SignSheet.Span> fromTheTop(TimberPile pile) {
+    List<SignSheet.Span> sheets = new ArrayList<>(SignSheet.spans(pile.layers().size()));
+    Collections.reverse(sheets);
+    return sheets;
   }
 
   private void sheets(Wave wave, TimberPile pile) {
-    List<Ends> all = ends(pile);
-    for (Ends sheet : all) {
-      int count = sheet.to - sheet.from;
-      page.open("article", "class", "stack-sign tiers-" + count);
-      String size = "font-size:" + Numbers.of(SignSizes.codeMm(pile.id(), count)) + "mm";
-      page.leaf("h3", pile.id(), "style", size);
+    List<SignSheet.Span> all = fromTheTop(pile);
+    for (SignSheet.Span sheet : all) {
+      frame.open(pile.id(), sheet.count());
       totals(wave, pile);
       page.leaf("p", WaveSheet.when(wave), "class", "order");
       if (all.size() > 1) {
-        String which = "Sheet " + (all.indexOf(sheet) + 1) + " of " + all.size();
-        page.leaf("p", which + ". Put all " + all.size() + " up together.", "class", "order");
+        String which = SignSheet.words(all.indexOf(sheet) + 1, all.size(), "");
+        page.leaf("p", which, "class", "order");
       }
       page.open("ol", "class", "piled");
-      for (int layer = sheet.to - 1; layer >= sheet.from; layer--) {
+      for (int layer = sheet.to() - 1; layer >= sheet.from(); layer--) {
         layer(pile, layer);
       }
       page.close();
@@ -96,15 +87,12 @@ final class PileSigns {
 
   private void totals(Wave wave, TimberPile pile) {
     page.open("div", "class", "totals");
-    total("wave", Integer.toString(wave.number()));
-    total("whole pile, at most", task.figures().mass(pile.massKg()));
-    total("high", task.figures().length(pile.heightM()));
-    total("take from the", Compass.name(pile.spot().towardsOpenSide(), task.site().northDeg()));
+    frame.total("wave", Integer.toString(wave.number()));
+    frame.total("whole pile, at most", task.figures().mass(pile.massKg()));
+    frame.total("high", task.figures().length(pile.heightM()));
+    frame.total(
+        "take from the", Compass.name(pile.spot().towardsOpenSide(), task.site().northDeg()));
     page.close();
-  }
-
-  private void total(String what, String value) {
-    page.open("p").leaf("strong", value).text(" ").leaf("span", what).close();
   }
 
   /** Its pieces in the order in which they are taken. */
@@ -133,10 +121,6 @@ final class PileSigns {
             + " more on it than is listed; nothing leans on a wall.",
         "class",
         "order");
-    page.leaf(
-        "p",
-        "Weights are the most to expect. The floor's designer, whoever answers for the ground, and"
-            + " local codes go before this sign.");
-    page.leaf("p", head.words(), "class", "of").close().line();
+    frame.close();
   }
 }

@@ -2,6 +2,7 @@ package skidway.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One printed page of a stack's sign. A stack of many bundles has several, each with the stack's
@@ -22,14 +23,28 @@ record SignSheet(StackView stack, int number, int sheets, List<Tier> tiers, int 
   /** The sheets of a stack, none fuller than another by more than one. */
   static List<SignSheet> of(StackView stack) {
     List<Tier> all = stack.rack() ? stack.tiers() : stack.fromTheTop();
-    int sheets = (all.size() + MOST_TIERS - 1) / MOST_TIERS;
+    List<Span> spans = spans(all.size());
     List<SignSheet> of = new ArrayList<>();
-    for (int i = 0; i < sheets; i++) {
-      int from = all.size() * i / sheets;
-      int to = all.size() * (i + 1) / sheets;
-      of.add(new SignSheet(stack, i + 1, sheets, all.subList(from, to), from));
+    for (Span span : spans) {
+      List<Tier> tiers = all.subList(span.from, span.to);
+      of.add(new SignSheet(stack, of.size() + 1, spans.size(), tiers, span.from));
     }
     return of;
+  }
+
+  /** What is on one sheet: from one of the things on a sign up to before another. */
+  record Span(int from, int to) {
+    int count() {
+      return to - from;
+    }
+  }
+
+  /** How so many things are shared out over sheets, none fuller than another by more than one. */
+  static List<Span> spans(int things) {
+    int sheets = (things + MOST_TIERS - 1) / MOST_TIERS;
+    return IntStream.range(0, sheets)
+        .mapToObj(i -> new Span(things * i / sheets, things * (i + 1) / sheets))
+        .toList();
   }
 
   /** Which tier one on this sheet is, in words. */
@@ -46,9 +61,13 @@ record SignSheet(StackView stack, int number, int sheets, List<Tier> tiers, int 
     if (sheets == 1) {
       return "";
     }
-    String which = "Sheet " + number + " of " + sheets;
     String what = stack.rack() ? "" : ", tiers " + tierNumber(0) + " to " + tierNumber(last());
-    return which + what + ". Put all " + sheets + " up together.";
+    return words(number, sheets, what);
+  }
+
+  /** Which of several sheets one is, and that they belong together. */
+  static String words(int number, int sheets, String what) {
+    return "Sheet " + number + " of " + sheets + what + ". Put all " + sheets + " up together.";
   }
 
   private int last() {

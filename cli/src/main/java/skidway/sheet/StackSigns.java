@@ -18,10 +18,12 @@ final class StackSigns {
   private final Markup page;
   private final Task task;
   private final Plan plan;
+  private final SignFrame frame;
   private final Map<String, List<PullLine>> pulls;
 
-  private StackSigns(Markup page, Task task, Plan plan) {
+  private StackSigns(Markup page, Task task, Plan plan, RunningHead head) {
     this.page = page;
+    this.frame = new SignFrame(page, head);
     this.task = task;
     this.plan = plan;
     this.pulls =
@@ -33,26 +35,24 @@ final class StackSigns {
    */
   static void write(Markup page, Task task, Plan plan, List<Margin> margins, RunningHead head) {
     page.open("section", "id", "signs").leaf("h2", "Stack signs").line();
-    StackSigns signs = new StackSigns(page, task, plan);
+    StackSigns signs = new StackSigns(page, task, plan, head);
     StackView.of(task, plan).stream()
         .flatMap(stack -> SignSheet.of(stack).stream())
-        .forEach(sheet -> signs.sign(sheet, margins, head));
+        .forEach(sheet -> signs.sign(sheet, margins));
     page.close().line();
   }
 
-  private void sign(SignSheet sheet, List<Margin> margins, RunningHead head) {
+  private void sign(SignSheet sheet, List<Margin> margins) {
     StackView stack = sheet.stack();
-    page.open("article", "class", "stack-sign tiers-" + sheet.tiers().size());
-    String size =
-        "font-size:" + Numbers.of(SignSizes.codeMm(stack.spot().id(), sheet.tiers().size())) + "mm";
-    page.leaf("h3", stack.spot().id(), "style", size);
+    frame.open(stack.spot().id(), sheet.tiers().size());
     page.open("div", "class", "totals");
-    total(stack.rack() ? "whole rack, at most" : "whole stack, at most", mass(stack.massKg()));
+    frame.total(
+        stack.rack() ? "whole rack, at most" : "whole stack, at most", mass(stack.massKg()));
     String side = Compass.name(stack.spot().towardsOpenSide(), task.site().northDeg());
-    total("take from the", side);
+    frame.total("take from the", side);
     LoadBelow load = LoadBelow.of(task, stack, margins);
     String much = load.tooMuch() ? "! too much: " : "";
-    total("load below / allowed", much + load.planned() + " / " + load.allowed());
+    frame.total("load below / allowed", much + load.planned() + " / " + load.allowed());
     page.close();
     if (sheet.sheets() > 1) {
       page.leaf("p", sheet.words(), "class", "order");
@@ -64,15 +64,7 @@ final class StackSigns {
     page.close();
     page.open("p", "class", "under").leaf("b", "Bearers under it: ").text(bearers(stack)).close();
     page.leaf("p", caution(stack), "class", "order");
-    page.leaf(
-        "p",
-        "Weights are the most to expect. The floor's designer, whoever answers for the ground, and"
-            + " local codes go before this sign.");
-    page.leaf("p", head.words(), "class", "of").close().line();
-  }
-
-  private void total(String what, String value) {
-    page.open("p").leaf("strong", value).text(" ").leaf("span", what).close();
+    frame.close();
   }
 
   private void tier(Tier tier, String level) {
