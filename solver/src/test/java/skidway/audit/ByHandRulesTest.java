@@ -129,26 +129,35 @@ final class ByHandRulesTest {
                 + " their stack.");
   }
 
+  /**
+   * B1 on Y1, by a step that somebody wrote.
+   *
+   * @param lessKg how much less than it weighs the step tells
+   */
+  private PlanBuilder inOneStep(
+      Task task, String stand, double reachM, double lessKg, double capacityKg) {
+    Step told = place(task, 1, b1, y1, 1);
+    return aPlan()
+        .stack(y1, "B1")
+        .steps(
+            new Step(
+                1,
+                told.kind(),
+                "B1",
+                "L1",
+                "Y1",
+                1,
+                stand,
+                reachM,
+                told.massKg() - lessKg,
+                capacityKg,
+                told.bearers()));
+  }
+
   @Test
   void aStepThatNamesAStandIsFound() {
     Task task = task(handSite().build(), b1);
-    Step told = place(task, 1, b1, y1, 1);
-    PlanBuilder plan =
-        aPlan()
-            .stack(y1, "B1")
-            .steps(
-                new Step(
-                    1,
-                    told.kind(),
-                    "B1",
-                    "L1",
-                    "Y1",
-                    1,
-                    "M",
-                    9,
-                    told.massKg(),
-                    900,
-                    told.bearers()));
+    PlanBuilder plan = inOneStep(task, "M", 9, 0, 900);
     assertThat(Audited.sentences(Rule.KNOWN, Audited.report(task, plan)))
         .containsExactly("Step 1 lifts from stand M, which the site does not have.");
   }
@@ -156,13 +165,7 @@ final class ByHandRulesTest {
   @Test
   void aMachinesStepWithoutAStandIsFound() {
     Task task = task(aSite().build(), b1);
-    Step told = place(task, 1, b1, y1, 1);
-    PlanBuilder plan =
-        aPlan()
-            .stack(y1, "B1")
-            .steps(
-                new Step(
-                    1, told.kind(), "B1", "L1", "Y1", 1, "", 0, told.massKg(), 0, told.bearers()));
+    PlanBuilder plan = inOneStep(task, "", 0, 0, 0);
     assertThat(Audited.sentences(Rule.KNOWN, Audited.report(task, plan)))
         .containsExactly("Step 1 lifts from no stand of the machine.");
   }
@@ -185,23 +188,7 @@ final class ByHandRulesTest {
   @Test
   void aWeightToldWrongIsFound() {
     Task task = task(handSite().build(), b1);
-    Step told = place(task, 1, b1, y1, 1);
-    PlanBuilder plan =
-        aPlan()
-            .stack(y1, "B1")
-            .steps(
-                new Step(
-                    1,
-                    told.kind(),
-                    "B1",
-                    "L1",
-                    "Y1",
-                    1,
-                    "",
-                    0,
-                    told.massKg() - 5,
-                    0,
-                    told.bearers()));
+    PlanBuilder plan = inOneStep(task, "", 0, 5, 0);
     assertThat(Audited.sentences(Rule.STEPS_BUILD, Audited.report(task, plan)))
         .singleElement()
         .asString()

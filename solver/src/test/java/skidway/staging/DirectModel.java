@@ -1,10 +1,8 @@
 package skidway.staging;
 
-import com.google.ortools.Loader;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
-import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
@@ -25,11 +23,10 @@ final class DirectModel implements Contestant {
   private static final int SPOTS_EACH = 60;
   private static final double MM_PER_M = 1000;
 
-  private final int workers;
+  private final ExactSolver exact;
 
   DirectModel(int workers) {
-    this.workers = workers;
-    Loader.loadNativeLibraries();
+    this.exact = new ExactSolver(workers);
   }
 
   @Override
@@ -201,16 +198,8 @@ final class DirectModel implements Contestant {
 
     int[] solve(long seed, double processorS) {
       CpSolver solver = new CpSolver();
-      solver.getParameters().setNumWorkers(workers).setRandomSeed((int) seed);
-      solver.getParameters().setMaxTimeInSeconds(20 * processorS);
-      Runnable off = ProcessorTime.stopAfter(processorS, solver::stopSearch);
-      CpSolverStatus status = solver.solve(model);
-      off.run();
-      if (status == CpSolverStatus.UNKNOWN) {
+      if (!exact.solve(model, solver, seed, processorS)) {
         return start;
-      }
-      if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
-        throw new IllegalStateException("The first staging is not allowed by the model: " + status);
       }
       int[] found = new int[n];
       for (int b = 0; b < n; b++) {

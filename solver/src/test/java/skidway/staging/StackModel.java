@@ -1,10 +1,8 @@
 package skidway.staging;
 
-import com.google.ortools.Loader;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
-import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
@@ -32,11 +30,10 @@ final class StackModel implements Contestant {
   /** Plans looked for are no more than this dearer than the bound. */
   private static final double SHARE = 0.01;
 
-  private final int workers;
+  private final ExactSolver exact;
 
   StackModel(int workers) {
-    this.workers = workers;
-    Loader.loadNativeLibraries();
+    this.exact = new ExactSolver(workers);
   }
 
   @Override
@@ -118,16 +115,9 @@ final class StackModel implements Contestant {
 
     int[] solve(long seed, double processorS) {
       CpSolver solver = new CpSolver();
-      solver.getParameters().setNumWorkers(workers).setRandomSeed((int) seed);
-      solver.getParameters().setLinearizationLevel(2).setMaxTimeInSeconds(20 * processorS);
-      Runnable off = ProcessorTime.stopAfter(processorS, solver::stopSearch);
-      CpSolverStatus status = solver.solve(model);
-      off.run();
-      if (status == CpSolverStatus.UNKNOWN) {
+      solver.getParameters().setLinearizationLevel(2);
+      if (!exact.solve(model, solver, seed, processorS)) {
         return start;
-      }
-      if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
-        throw new IllegalStateException("The first staging is not allowed by the model: " + status);
       }
       int[] found = new int[board.bundleCount()];
       for (Sheaf sheaf : sheaves) {
