@@ -68,7 +68,7 @@ final class RestageCommand implements Callable<Integer> {
   public Integer call() {
     Job job = JobReader.read(folder);
     job.remarks().forEach(remark -> screen.say("%s", remark.text()));
-    ByHand.refuse(job.task(), "restage", folder);
+    ByHand.refuse(job.task(), "restage", folder, ByHand.goOn(folder));
     History history = History.of(job);
     if (!supposed.isEmpty()) {
       return suppose(history);

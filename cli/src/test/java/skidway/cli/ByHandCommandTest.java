@@ -124,4 +124,13 @@ final class ByHandCommandTest {
     assertThat(us.resolve("plans/001-waves.json")).doesNotExist();
     assertThat(us.resolve("plans/002.json")).doesNotExist();
   }
+
+  /** Hedging reckons with planning anew once a load is late. */
+  @Test
+  void norIsALateLoadReckonedWithByHand() {
+    Shell run = Shell.run("stage", us.toString(), "--hedge", "L1=0..2days");
+    assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run.err()).contains("'stage --hedge' plans only for", "else stage without --hedge.");
+    assertThat(us.resolve("plans/002.json")).doesNotExist();
+  }
 }
