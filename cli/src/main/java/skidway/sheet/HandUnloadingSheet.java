@@ -62,6 +62,14 @@ final class HandUnloadingSheet {
     page.close().line();
   }
 
+  /** All timbers that people carry off the trucks. */
+  static List<Piece> carried(Task task, Plan plan) {
+    return plan.steps().stream()
+        .flatMap(step -> task.delivery().bundle(step.bundleId()).stream())
+        .flatMap(bundle -> bundle.pieces().stream())
+        .toList();
+  }
+
   private static void lead(Markup page, Task task, Plan plan) {
     Team team = new Team(task.settings());
     page.open("ul", "class", "lead");
@@ -70,12 +78,7 @@ final class HandUnloadingSheet {
         "Timbers come off in this order: bundle by bundle, each from its top layer down. What comes"
             + " off first is laid lowest, so a bundle lies upside down in its stack.");
     page.leaf("li", team.heed(task.figures()));
-    long devices =
-        plan.steps().stream()
-            .flatMap(step -> task.delivery().bundle(step.bundleId()).stream())
-            .flatMap(bundle -> bundle.pieces().stream())
-            .filter(team::needsDevice)
-            .count();
+    long devices = carried(task, plan).stream().filter(team::needsDevice).count();
     if (devices > 0) {
       String words =
           (devices == 1

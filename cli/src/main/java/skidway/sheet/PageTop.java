@@ -68,11 +68,7 @@ final class PageTop {
 
   private static void carried(Markup page, Task task, Plan plan) {
     Team team = new Team(task.settings());
-    List<Piece> pieces =
-        plan.steps().stream()
-            .flatMap(step -> task.delivery().bundle(step.bundleId()).stream())
-            .flatMap(bundle -> bundle.pieces().stream())
-            .toList();
+    List<Piece> pieces = HandUnloadingSheet.carried(task, plan);
     long devices = pieces.stream().filter(team::needsDevice).count();
     double heaviestKg = pieces.stream().mapToDouble(p -> p.mass().highKg()).max().orElse(0);
     fact(page, "timbers carried off by hand", Integer.toString(pieces.size()), false);
