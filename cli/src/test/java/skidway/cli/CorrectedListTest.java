@@ -25,8 +25,7 @@ class CorrectedListTest {
 
   @Test
   void eventsStayAndWhatWasPulledBesideAVanishedPieceStaysInTheWall() throws IOException {
-    Path job = DemoFolder.copy("cabin", dir);
-    Shell.run("stage", job.toString(), "--effort", "200");
+    Path job = StagedCabin.copy(dir);
     fine(job, "arrived", "L1");
     fine(job, "placed", "L1", "as", "planned");
     fine(job, "pulled", "--through", "W1-C01");

@@ -42,15 +42,14 @@ class MainTest {
 
   @Test
   void printOnlyWritesWhatIsAskedFor() throws IOException {
-    Path job = cabin();
-    quickly("stage", job);
-    Shell some = Shell.run("print", job.toString(), "--only", "pull,signs");
+    Path job = StagedCabin.copy(dir);
+    Shell some = Shell.run("print", job.toString(), "--no-pdf", "--only", "pull,signs");
     assertThat(some.code()).isEqualTo(ExitCode.FINE);
     assertThat(some.out()).contains("Page with pull, signs", "pull.csv").doesNotContain("Tags:");
     assertThat(job.resolve("out/packet-001-pull-signs.html")).exists();
     assertThat(job.resolve("out/packet-001.html")).doesNotExist();
     assertThat(job.resolve("out/tags.html")).doesNotExist();
-    Shell tags = Shell.run("print", job.toString(), "--only", "tags");
+    Shell tags = Shell.run("print", job.toString(), "--no-pdf", "--only", "tags");
     assertThat(tags.out()).contains("Tags:").doesNotContain("Page with");
     Shell unknown = Shell.run("print", job.toString(), "--only", "posters");
     assertThat(unknown.code()).isEqualTo(ExitCode.BAD_INPUT);
@@ -83,8 +82,7 @@ class MainTest {
 
   @Test
   void everyPlanIsARevisionOfItsOwn() throws IOException {
-    Path job = cabin();
-    quickly("stage", job);
+    Path job = StagedCabin.copy(dir);
     String first = Files.readString(job.resolve("plans/001.json"));
     quickly("stage", job);
     assertThat(job.resolve("plans/001.json")).hasContent(first);
@@ -99,8 +97,7 @@ class MainTest {
 
   @Test
   void anEditedPlanThatBreaksARuleIsFound() throws IOException {
-    Path job = cabin();
-    quickly("stage", job);
+    Path job = StagedCabin.copy(dir);
     Path plan = job.resolve("plans/001.json");
     Files.writeString(plan, Files.readString(plan).replace("\"B01\"", "\"B02\""));
     Shell audit = quickly("audit", job);

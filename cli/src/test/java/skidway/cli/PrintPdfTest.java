@@ -18,9 +18,8 @@ class PrintPdfTest {
   private Path job = Path.of("");
 
   @BeforeEach
-  void plan() throws IOException {
-    job = DemoFolder.copy("cabin", dir);
-    Shell.run("stage", job.toString(), "--effort", "2000");
+  void plan() {
+    job = StagedCabin.copy(dir);
   }
 
   private SeenPdf pdf(String name) throws IOException {

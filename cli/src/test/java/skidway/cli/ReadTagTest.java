@@ -20,10 +20,8 @@ class ReadTagTest {
   private Path job = Path.of("");
 
   @BeforeEach
-  void printTheFirstPlan() throws IOException {
-    job = DemoFolder.copy("cabin", dir);
-    Shell.run("stage", job.toString(), "--effort", "2000");
-    Shell.run("print", job.toString());
+  void printTheFirstPlan() {
+    job = StagedCabin.copyPrinted(dir);
   }
 
   private Shell ask(String... more) {
@@ -113,7 +111,7 @@ class ReadTagTest {
   @Test
   void aTagOfALaterPlanIsNotOfThisFolder() throws IOException {
     swapTwoStacks();
-    Shell.run("print", job.toString());
+    Shell.run("print", job.toString(), "--no-pdf");
     String tag = tags("tags.html").get(0);
     Files.delete(job.resolve("plans/002.json"));
     assertThat(ask(tag).code()).isEqualTo(ExitCode.BROKEN_RULE);
@@ -161,7 +159,7 @@ class ReadTagTest {
         tags("tags.html").stream()
             .filter(t -> spots.stream().anyMatch(s -> t.contains("spot " + s + " ")))
             .count();
-    Shell print = Shell.run("print", job.toString(), "--changed-since", "1");
+    Shell print = Shell.run("print", job.toString(), "--changed-since", "1", "--no-pdf");
     assertThat(print.out()).contains("Tags to take off, both ends: " + moved / 2);
     assertThat(tags("tags-changed.html")).hasSize((int) moved);
     assertThat(tags("tags-changed.html")).allMatch(t -> t.contains("\nplan 2 "));
@@ -172,7 +170,7 @@ class ReadTagTest {
 
   @Test
   void withoutAChangeThereAreNoTags() throws IOException {
-    Shell.run("print", job.toString(), "--changed-since", "1");
+    Shell.run("print", job.toString(), "--changed-since", "1", "--no-pdf");
     assertThat(tags("tags-changed.html")).isEmpty();
     assertThat(job.resolve("out/tags-changed.html")).content().contains("None.");
   }
@@ -189,7 +187,7 @@ class ReadTagTest {
   @Test
   void paperFollowsTheJobsUnitsUnlessTold() {
     assertThat(job.resolve("out/tags.html")).content().contains("size: 210mm 297mm");
-    Shell.run("print", job.toString(), "--paper", "letter", "--tags", "8");
+    Shell.run("print", job.toString(), "--paper", "letter", "--tags", "8", "--no-pdf");
     assertThat(job.resolve("out/tags.html")).content().contains("size: 215.9mm 279.4mm");
   }
 }

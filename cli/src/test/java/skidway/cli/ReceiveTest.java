@@ -13,7 +13,6 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,21 +22,12 @@ import skidway.staging.StopButton;
 
 /** What is expected of a load, what is counted, what is claimed. */
 class ReceiveTest {
-  @TempDir private static Path once = Path.of("");
   @TempDir private Path dir = Path.of("");
   private Path job = Path.of("");
 
-  @BeforeAll
-  static void stage() throws IOException {
-    Shell.run("stage", DemoFolder.copy("cabin", once).toString(), "--effort", "200");
-  }
-
   @BeforeEach
-  void copy() throws IOException {
-    job = DemoFolder.copy("cabin", dir);
-    Path plan = Path.of("plans", "001.json");
-    Files.createDirectories(job.resolve("plans"));
-    Files.copy(once.resolve("cabin").resolve(plan), job.resolve(plan));
+  void copy() {
+    job = StagedCabin.copy(dir);
   }
 
   private Shell receive(String... words) {

@@ -26,9 +26,8 @@ class RecordTest {
   private String now = "2031-06-10T08:05:30";
 
   @BeforeEach
-  void plan() throws IOException {
-    job = DemoFolder.copy("cabin", dir);
-    Shell.run("stage", job.toString(), "--effort", "2000");
+  void plan() {
+    job = StagedCabin.copy(dir);
   }
 
   private Shell record(String sentence) {

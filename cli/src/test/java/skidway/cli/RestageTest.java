@@ -24,9 +24,8 @@ class RestageTest {
   private Path job = Path.of("");
 
   @BeforeEach
-  void stageTheCabin() throws IOException {
-    job = DemoFolder.copy("cabin", temp);
-    assertThat(Shell.run("stage", job.toString(), "--effort", "300").code()).isLessThan(2);
+  void stageTheCabin() {
+    job = StagedCabin.copy(temp);
     assertThat(Shell.run("record", job.toString(), "arrived", "L1").code()).isZero();
     assertThat(Shell.run("record", job.toString(), "placed", "L1", "as", "planned").code())
         .isZero();
