@@ -35,7 +35,7 @@ final class Grid {
 
   /** Length in metres of a way on the grid. */
   static double metres(long dx, long dy) {
-    return Math.hypot((double) dx, (double) dy) / PER_M;
+    return Math.sqrt((double) (dx * dx + dy * dy)) / PER_M;
   }
 
   static Coordinate coordinate(Point point) {

@@ -106,7 +106,7 @@ public final class Rectangle {
   private double outsideM(Point local) {
     double beyondEnd = Math.max(0, Math.abs(local.x()) - halfLengthM);
     double beyondSide = Math.max(0, Math.abs(local.y()) - halfWidthM);
-    return Math.hypot(beyondEnd, beyondSide);
+    return Math.sqrt(beyondEnd * beyondEnd + beyondSide * beyondSide);
   }
 
   /** Distance to the straight line between two points, 0 when it touches or crosses. */
@@ -157,6 +157,8 @@ public final class Rectangle {
     double dy = b.y() - a.y();
     double squared = dx * dx + dy * dy;
     double share = squared == 0 ? 0 : Math.max(0, Math.min(1, (x * dx + y * dy) / squared));
-    return Math.hypot(x - share * dx, y - share * dy);
+    double missX = x - share * dx;
+    double missY = y - share * dy;
+    return Math.sqrt(missX * missX + missY * missY);
   }
 }

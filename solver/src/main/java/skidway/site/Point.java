@@ -21,11 +21,13 @@ public record Point(double x, double y) {
   }
 
   public double length() {
-    return Math.hypot(x, y);
+    return Math.sqrt(x * x + y * y);
   }
 
   public double distanceTo(Point other) {
-    return Math.hypot(x - other.x, y - other.y);
+    double dx = x - other.x;
+    double dy = y - other.y;
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   /** How far along a unit vector; in general the scalar product. */
