@@ -12,7 +12,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** The cabin with its first plan: staged once, written out anew for every test that starts there. */
+/**
+ * The cabin with its first plan: staged once, written out anew for every test that starts there.
+ */
 final class StagedCabin {
   private StagedCabin() {}
 

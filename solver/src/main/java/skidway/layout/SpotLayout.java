@@ -1,6 +1,7 @@
 package skidway.layout;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.function.Predicate;
 import skidway.rules.Settings;
@@ -18,7 +19,8 @@ import skidway.timber.Delivery;
  * zone, in the directions of its edges and of the walls, in a few lengths, open to either side,
  * snug against obstacles and in between. Their number is kept to {@link #SPOTS_PER_BUNDLE} for each
  * bundle: zones and sizes share it evenly, the plain row pattern goes first, and what does not fit
- * is thinned half by nearness to the building and half evenly ({@link Thinning}).
+ * is thinned half by nearness to the building and half evenly ({@link Thinning}). Before that, a
+ * job too large for so many has its ground covered once ({@link ZoneFill#cover}).
  */
 public final class SpotLayout {
   /** Gives a house of 30 bundles 600 candidates; more slow a search down without helping it. */
@@ -63,7 +65,13 @@ public final class SpotLayout {
     List<Spot> spots = new ArrayList<>();
     SpotSizes.rack(delivery, settings)
         .ifPresent(size -> spots.addAll(layout.racks(size, most / SPOTS_PER_RACK)));
-    spots.addAll(layout.stacks(SpotSizes.stacks(delivery), most - spots.size()));
+    List<SpotSize> sizes = SpotSizes.stacks(delivery);
+    if (most < SPOTS_PER_BUNDLE * bundles) {
+      spots.addAll(layout.cover(new GroundDemand(sizes, delivery)));
+    }
+    layout.stacks(sizes, Math.max(0, most - spots.size())).stream()
+        .filter(new HashSet<>(spots)::add)
+        .forEach(spots::add);
     return Numbering.number(site, spots);
   }
 
@@ -78,6 +86,11 @@ public final class SpotLayout {
       }
     }
     return share(groups, most);
+  }
+
+  /** Where bundles are too many for a choice each, none may lack ground that is there. */
+  private List<Spot> cover(GroundDemand demand) {
+    return site.zones().stream().flatMap(zone -> fill.cover(zone, demand).stream()).toList();
   }
 
   /** Racks stand on the decks, near the walls they serve; in the yards only if no deck has room. */

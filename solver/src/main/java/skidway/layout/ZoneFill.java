@@ -5,12 +5,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
 import skidway.site.Deck;
 import skidway.site.Footprint;
-import skidway.site.OpenSide;
 import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Spot;
@@ -80,6 +80,35 @@ final class ZoneFill {
   }
 
   /**
+   * Legal places that cover the zone's ground once: the plain pattern in the heading of its longest
+   * edges, each row of the size that is most wanting.
+   */
+  List<Spot> cover(Zone zone, GroundDemand demand) {
+    Frame frame = new Frame(Headings.of(zone, site).get(0));
+    double setbackM = setbacksM(zone).get(0);
+    List<Crossings> bySize =
+        demand.sizes().stream()
+            .map(size -> crossings(zone, size, List.of(), frame, setbackM))
+            .toList();
+    List<Spot> cover = new ArrayList<>();
+    for (Row row : plain(bySize.get(0).rows, Row::mark)) {
+      int size = demand.mostWanting();
+      List<Spot> spots =
+          plain(bySize.get(size).marks, mark -> mark).stream()
+              .map(mark -> spot(zone, demand.sizes().get(size), frame, mark, row))
+              .filter(allowed)
+              .toList();
+      demand.served(size, spots.size());
+      cover.addAll(spots);
+    }
+    return cover;
+  }
+
+  private static <T> List<T> plain(List<T> all, Function<T, Mark> mark) {
+    return all.stream().filter(t -> mark.apply(t).rank() == Mark.PATTERN).toList();
+  }
+
+  /**
    * How far from a zone's edge rows begin: back from the edge of a deck, and also behind the
    * working strip of a wall on it, if one stands there already.
    */
@@ -128,24 +157,25 @@ final class ZoneFill {
     for (Row row : crossings.rows) {
       for (Mark mark : crossings.marks) {
         if (Math.max(row.mark().rank(), mark.rank()) == rank) {
-          double x = mark.atM() + size.lengthM() / 2;
-          double y = row.mark().atM() + size.widthM() / 2;
-          spots.add(spot(zone, size, crossings.frame, new Point(x, y), row.side()));
+          spots.add(spot(zone, size, crossings.frame, mark, row));
         }
       }
     }
     return spots;
   }
 
-  private Spot spot(Zone zone, SpotSize size, Frame frame, Point local, OpenSide side) {
-    Point centre = frame.toSite(local);
+  private Spot spot(Zone zone, SpotSize size, Frame frame, Mark mark, Row row) {
+    Point centre =
+        frame.toSite(
+            new Point(mark.atM() + size.lengthM() / 2, row.mark().atM() + size.widthM() / 2));
     Footprint footprint =
         new Footprint(
             new Point(toMillimetre(centre.x()), toMillimetre(centre.y())),
             frame.headingDeg(),
             size.lengthM(),
             size.widthM());
-    return new Spot("", zone.id(), size.kind(), footprint, side, stripM, OptionalDouble.empty());
+    return new Spot(
+        "", zone.id(), size.kind(), footprint, row.side(), stripM, OptionalDouble.empty());
   }
 
   private static double toMillimetre(double metres) {
