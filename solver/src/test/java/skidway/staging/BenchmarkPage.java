@@ -6,13 +6,13 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** The page of measured figures; each benchmark rewrites its own section and leaves the others. */
-final class BenchmarkPage {
+public final class BenchmarkPage {
   private static final Path PAGE = Path.of("BENCHMARKS.md");
 
   private BenchmarkPage() {}
 
   /** Writes a section between its two marks, at the end of the page if it is not there yet. */
-  static void write(String section, List<String> lines) throws IOException {
+  public static void write(String section, List<String> lines) throws IOException {
     String page = Files.exists(PAGE) ? Files.readString(PAGE) : "";
     Files.writeString(PAGE, with(page, section, lines));
   }

@@ -4,13 +4,13 @@ import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
 
 /** Processor time of this whole process, so that runs can be compared on a machine that is busy. */
-final class ProcessorTime {
+public final class ProcessorTime {
   private static final OperatingSystemMXBean SYSTEM =
       ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
 
   private ProcessorTime() {}
 
-  static double nowS() {
+  public static double nowS() {
     return SYSTEM.getProcessCpuTime() / 1e9;
   }
 
