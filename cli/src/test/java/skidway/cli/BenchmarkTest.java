@@ -25,6 +25,7 @@ class BenchmarkTest {
   @Test
   void measure(@TempDir Path dir) throws IOException, InterruptedException {
     assertThat(JAR).as("build the jar first").exists();
+    report("java -version, to compare", started(List.of("java", "-version")));
     report("check, l-house", run("check", DemoFolder.copy("l-house", dir).toString()));
     report("check, 20,000 pieces", run("check", manyPieces(dir, 20_000).toString()));
     for (String name : DemoFolder.names()) {
@@ -44,6 +45,10 @@ class BenchmarkTest {
   private static Run run(String... args) throws IOException, InterruptedException {
     List<String> command = new ArrayList<>(List.of("java", "-jar", JAR.toString()));
     command.addAll(List.of(args));
+    return started(command);
+  }
+
+  private static Run started(List<String> command) throws IOException, InterruptedException {
     long start = System.nanoTime();
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
     Path status = Path.of("/proc", Long.toString(process.pid()), "status");

@@ -20,7 +20,7 @@ import skidway.timber.Delivery;
  * snug against obstacles and in between. Their number is kept to {@link #SPOTS_PER_BUNDLE} for each
  * bundle: zones and sizes share it evenly, the plain row pattern goes first, and what does not fit
  * is thinned half by nearness to the building and half evenly ({@link Thinning}). Before that, a
- * job too large for so many has its ground covered once ({@link ZoneFill#cover}).
+ * job that gets less than half as many has its ground covered once ({@link ZoneFill#cover}).
  */
 public final class SpotLayout {
   /** Gives a house of 30 bundles 600 candidates; more slow a search down without helping it. */
@@ -66,7 +66,7 @@ public final class SpotLayout {
     SpotSizes.rack(delivery, settings)
         .ifPresent(size -> spots.addAll(layout.racks(size, most / SPOTS_PER_RACK)));
     List<SpotSize> sizes = SpotSizes.stacks(delivery);
-    if (most < SPOTS_PER_BUNDLE * bundles) {
+    if (most < bundles * SPOTS_PER_BUNDLE / 2) {
       spots.addAll(layout.cover(new GroundDemand(sizes, delivery)));
     }
     layout.stacks(sizes, Math.max(0, most - spots.size())).stream()

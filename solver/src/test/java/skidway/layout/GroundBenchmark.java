@@ -83,8 +83,9 @@ class GroundBenchmark {
     SiteBuilder site = aSite().yards(new Yard("yard", Outline.box(1, 4, 39, 15), 70));
     int columns = (int) Math.ceil(Math.sqrt(2.0 * obstacles));
     for (int i = 0; i < obstacles; i++) {
+      int row = i / columns;
       double x = 1 + 38.0 * (i % columns) / columns;
-      double y = 4.2 + 10.5 * (i / columns) * columns / obstacles / 1.1;
+      double y = 4.2 + 9.5 * row * columns / obstacles;
       site.keepClear("tree " + i, Outline.box(x, y, x + 0.3, y + 0.3), 0, false);
     }
     return site.build();
@@ -94,14 +95,11 @@ class GroundBenchmark {
     int columns = (int) Math.ceil(Math.sqrt(3.0 * count));
     return IntStream.range(0, count)
         .mapToObj(
-            i ->
-                spot(
-                    "S" + i,
-                    "yard",
-                    3 + 33.0 * (i % columns) / columns,
-                    5 + 9.0 * (i / columns) * columns / count,
-                    2,
-                    0.6))
+            i -> {
+              int row = i / columns;
+              double x = 3 + 33.0 * (i % columns) / columns;
+              return spot("S" + i, "yard", x, 5 + 9.0 * row * columns / count, 2, 0.6);
+            })
         .toList();
   }
 
