@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -31,8 +32,11 @@ import skidway.progress.Event;
 import skidway.progress.Progress;
 import skidway.progress.Remaining;
 import skidway.rules.Rule;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
 import skidway.site.Machine;
 import skidway.site.Outline;
+import skidway.site.Site;
 import skidway.site.Spot;
 import skidway.site.Yard;
 import skidway.staging.SearchLimits;
@@ -196,6 +200,40 @@ final class ByHandTest {
     assertThat(plan.effort().offTruckS()).isCloseTo(walks.unloadS(), within(0.1));
     assertThat(plan.effort().pickS()).isCloseTo(walks.pickS(), within(0.1));
     assertThat(plan.effort().moveS()).isZero();
+  }
+
+  /**
+   * Where laying takes no time it would pay to carry it nearer to its walls, but nobody plans that.
+   */
+  @Test
+  void whatWasPutFarFromItsWallsStaysThere() {
+    Spot far = spot("F1", "far", 36, 8, 4.5, 0.9);
+    Site site =
+        handSite()
+            .spots(YARD.get(0), YARD.get(1), far)
+            .yards(
+                new Yard("yard", Outline.box(5, 6, 30, 12), 70),
+                new Yard("far", Outline.box(32, 5, 40, 12), 70))
+            .build();
+    Settings.Change nothing = new Settings.Change(0.1, "test");
+    Settings settings =
+        new Settings(Map.of(Setting.LAY_PIECE, nothing, Setting.PILE_SET_UP, nothing));
+    Task task = task(site, settings, mixed("B1", 1, 1), mixed("B2", "L2", 1, 3));
+    Plan first = staged(task);
+    assertThat(first.stacks()).noneMatch(stack -> stack.spot().id().equals("F1"));
+    List<Event> events =
+        List.of(
+            new Event.Arrived(1, NOON, "test", "L1"),
+            new Event.Placed(2, NOON, "test", "B1", "F1", 1));
+    Progress progress = Progress.of(task, first, events);
+    Plan plan = staged(Remaining.of(task, List.of(first), progress, Set.of()));
+    assertThat(plan.stacks())
+        .filteredOn(stack -> stack.spot().id().equals("F1"))
+        .singleElement()
+        .satisfies(stack -> assertThat(stack.bundleIds()).contains("B1"));
+    assertThat(plan.steps()).extracting(Step::bundleId).containsExactly("B2");
+    // The bound does not move it either, so it meets the plan.
+    assertThat(plan.proof()).hasValueSatisfying(proof -> assertThat(proof.isBest()).isTrue());
   }
 
   private static String[] ids(Stack stack) {
