@@ -8,12 +8,12 @@ import static skidway.testkit.SiteBuilder.spot;
 import static skidway.testkit.Tasks.task;
 
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.HashMap;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,13 +23,20 @@ import skidway.audit.AuditReport;
 import skidway.audit.walk.PathFlood;
 import skidway.job.PlanFiles;
 import skidway.plan.Plan;
+import skidway.plan.Stack;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
 import skidway.plan.Task;
+import skidway.progress.AsPlanned;
+import skidway.progress.Event;
+import skidway.progress.Progress;
+import skidway.progress.Remaining;
 import skidway.rules.Rule;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
 import skidway.site.Machine;
 import skidway.site.Outline;
-import skidway.site.Point;
+import skidway.site.Site;
 import skidway.site.Spot;
 import skidway.site.Yard;
 import skidway.staging.SearchLimits;
@@ -39,11 +46,10 @@ import skidway.testkit.BundleBuilder;
 import skidway.testkit.RandomDelivery;
 import skidway.testkit.SiteBuilder;
 import skidway.timber.Bundle;
-import skidway.timber.PackedPiece;
-import skidway.timber.Piece;
 
 /** A site without a machine gets a plan all the same, whose hours are those of people who walk. */
 final class ByHandTest {
+  private static final LocalDateTime NOON = LocalDateTime.of(2031, 5, 5, 12, 0);
   private static final List<Spot> YARD =
       List.of(
           spot("Y1", "yard", 9, 8, 4.5, 0.9),
@@ -56,6 +62,10 @@ final class ByHandTest {
     return aSite().machine(Machine.NONE);
   }
 
+  private static Bundle bundle(Task task, String id) {
+    return task.delivery().bundle(id).orElseThrow();
+  }
+
   private Plan staged(Task task) {
     Plan plan =
         Stager.stage(
@@ -64,12 +74,17 @@ final class ByHandTest {
             new PathFlood(task)::shutBy,
             (placed, delivered, personS) -> {},
             new StopButton());
-    return PlanFiles.read(PlanFiles.write(folder, plan.labelled(1, "inputs", "", 0)), task);
+    int revision = PlanFiles.nextRevision(folder);
+    return PlanFiles.read(PlanFiles.write(folder, plan.labelled(revision, "inputs", "", 0)), task);
+  }
+
+  private static Bundle mixed(String id, int offOrder, int course) {
+    return mixed(id, "L1", offOrder, course);
   }
 
   /** Three layers of timbers that one, two, three and four people carry. */
-  private static Bundle mixed(String id, int offOrder, int course) {
-    BundleBuilder bundle = aBundle(id).load("L1", offOrder).size(4, 0.6, 0.45);
+  private static Bundle mixed(String id, String load, int offOrder, int course) {
+    BundleBuilder bundle = aBundle(id).load(load, offOrder).size(4, 0.6, 0.45);
     double[] lengths = {4, 2.8, 2.5, 1.2};
     for (int wall = 1; wall <= 4; wall++) {
       for (int turn = 0; turn < 2; turn++) {
@@ -127,57 +142,102 @@ final class ByHandTest {
   void theHoursAreThoseOfSomebodyWhoWalksThemAll() {
     Task task = fiveBundles();
     Plan plan = staged(task);
-    Walked walked = new Walked(plan);
-    plan.steps().forEach(step -> walked.unload(step, task.delivery().bundle(step.bundleId())));
-    assertThat(plan.effort().offTruckS()).isCloseTo(walked.unloadS, within(0.1));
-    assertThat(plan.effort().pickS()).isCloseTo(walked.pickS, within(0.1));
+    StraightWalks walks = new StraightWalks(plan);
+    plan.steps().forEach(step -> walks.unload(step, bundle(task, step.bundleId())));
+    assertThat(plan.effort().offTruckS()).isCloseTo(walks.unloadS(), within(0.1));
+    assertThat(plan.effort().pickS()).isCloseTo(walks.pickS(), within(0.1));
     assertThat(plan.effort().machineS()).isZero();
     assertThat(plan.effort().setDownS()).isZero();
   }
 
-  /** Without walls or trees in the way, people walk straight from the truck to the open side. */
-  private static final class Walked {
-    /** Half the truck's width beside its middle, (18, 2). */
-    private static final List<Point> SIDES = List.of(new Point(18, 3.3), new Point(18, 0.7));
+  /**
+   * The first truck is unloaded, a timber is in the wall, the second truck is late: what lies
+   * stays, and only what is still to come is walked.
+   */
+  @Test
+  void whatLiesStaysAndOnlyTheRestIsCarriedOffATruck() {
+    Task task =
+        task(
+            handSite().spots(YARD.toArray(Spot[]::new)).build(),
+            mixed("B1", 1, 1),
+            mixed("B2", 2, 3),
+            mixed("B3", "L2", 1, 5),
+            mixed("B4", "L2", 2, 7));
+    Plan first = staged(task);
+    List<Event> events = new ArrayList<>();
+    events.add(new Event.Arrived(1, NOON, "test", "L1"));
+    AsPlanned.of(first, "L1")
+        .forEach(
+            put ->
+                events.add(
+                    new Event.Placed(
+                        events.size() + 1,
+                        NOON,
+                        "test",
+                        put.bundleId(),
+                        put.spotId(),
+                        put.tier())));
+    String laid = task.pullOrder().placements().get(0).piece().mark();
+    events.add(new Event.Pulled(events.size() + 1, NOON, "test", "", List.of(laid)));
+    events.add(new Event.Late(events.size() + 1, NOON, "test", "L2", NOON.plusDays(3)));
+    Progress progress = Progress.of(task, first, events);
+    assertThat(progress.contradictions()).isEmpty();
+    Task left = Remaining.of(task, List.of(first), progress, Set.of());
+    Plan plan = staged(left);
 
-    private final Plan plan;
-    private final Map<String, Double> topM = new HashMap<>();
-    private double unloadS;
-    private double pickS;
-
-    Walked(Plan plan) {
-      this.plan = plan;
+    assertThat(Audit.of(left, plan).findings()).isEmpty();
+    assertThat(plan.steps()).extracting(Step::bundleId).containsExactly("B3", "B4");
+    assertThat(plan.steps()).extracting(Step::kind).containsOnly(StepKind.PLACE);
+    for (Stack lying : left.start().stacks()) {
+      assertThat(plan.stacks())
+          .filteredOn(stack -> stack.spot().id().equals(lying.spot().id()))
+          .singleElement()
+          .satisfies(stack -> assertThat(stack.bundleIds()).startsWith(ids(lying)));
     }
+    StraightWalks walks = new StraightWalks(plan);
+    left.start().stacks().forEach(s -> s.bundleIds().forEach(b -> walks.lies(s, bundle(left, b))));
+    plan.steps().forEach(step -> walks.unload(step, bundle(left, step.bundleId())));
+    assertThat(plan.effort().offTruckS()).isCloseTo(walks.unloadS(), within(0.1));
+    assertThat(plan.effort().pickS()).isCloseTo(walks.pickS(), within(0.1));
+    assertThat(plan.effort().moveS()).isZero();
+  }
 
-    void unload(Step step, Optional<Bundle> bundle) {
-      Spot spot =
-          plan.stacks().stream()
-              .map(stack -> stack.spot())
-              .filter(s -> s.id().equals(step.toId()))
-              .findFirst()
-              .orElseThrow();
-      Point open = new Point(spot.footprint().centre().x(), 8 + 0.45 + 0.455);
-      double wayM = SIDES.stream().mapToDouble(open::distanceTo).min().orElseThrow();
-      unloadS += 60; // bearers
-      double undersideM = topM.getOrDefault(spot.id(), 0.0) + 0.089;
-      List<PackedPiece> downwards =
-          bundle.orElseThrow().packed().stream()
-              .sorted(Comparator.comparingInt(PackedPiece::layer).reversed())
-              .toList();
-      for (int i = 0; i < downwards.size(); i++) {
-        int people = people(downwards.get(i).piece());
-        unloadS += people * (wayM / 0.75 + wayM / 1.31) + 20;
-        int laidBeneath = 3 - downwards.get(i).layer();
-        double heightCm = 100 * (undersideM + (laidBeneath + 0.5) * 0.15);
-        pickS += people * 60 * (heightCm > 175 ? 1 : 0.003 * Math.abs(heightCm - 75));
-      }
-      topM.put(spot.id(), undersideM + 0.45);
-    }
+  /**
+   * Where laying takes no time it would pay to carry it nearer to its walls, but nobody plans that.
+   */
+  @Test
+  void whatWasPutFarFromItsWallsStaysThere() {
+    Spot far = spot("F1", "far", 36, 8, 4.5, 0.9);
+    Site site =
+        handSite()
+            .spots(YARD.get(0), YARD.get(1), far)
+            .yards(
+                new Yard("yard", Outline.box(5, 6, 30, 12), 70),
+                new Yard("far", Outline.box(32, 5, 40, 12), 70))
+            .build();
+    Settings.Change nothing = new Settings.Change(0.1, "test");
+    Settings settings =
+        new Settings(Map.of(Setting.LAY_PIECE, nothing, Setting.PILE_SET_UP, nothing));
+    Task task = task(site, settings, mixed("B1", 1, 1), mixed("B2", "L2", 1, 3));
+    Plan first = staged(task);
+    assertThat(first.stacks()).noneMatch(stack -> stack.spot().id().equals("F1"));
+    List<Event> events =
+        List.of(
+            new Event.Arrived(1, NOON, "test", "L1"),
+            new Event.Placed(2, NOON, "test", "B1", "F1", 1));
+    Progress progress = Progress.of(task, first, events);
+    Plan plan = staged(Remaining.of(task, List.of(first), progress, Set.of()));
+    assertThat(plan.stacks())
+        .filteredOn(stack -> stack.spot().id().equals("F1"))
+        .singleElement()
+        .satisfies(stack -> assertThat(stack.bundleIds()).contains("B1"));
+    assertThat(plan.steps()).extracting(Step::bundleId).containsExactly("B2");
+    // The bound does not move it either, so it meets the plan.
+    assertThat(plan.proof()).hasValueSatisfying(proof -> assertThat(proof.isBest()).isTrue());
+  }
 
-    /** 48, 33.6, 30 and 14.4 kg. */
-    private static int people(Piece piece) {
-      return piece.lengthM() == 4 ? 4 : piece.lengthM() == 2.8 ? 3 : piece.lengthM() == 2.5 ? 2 : 1;
-    }
+  private static String[] ids(Stack stack) {
+    return stack.bundleIds().toArray(String[]::new);
   }
 
   @Test

@@ -12,9 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import skidway.job.Job;
 import skidway.job.JobReader;
 import skidway.plan.Plan;
+import skidway.plan.Step;
+import skidway.plan.StepKind;
 import skidway.staging.SearchLimits;
 import skidway.staging.StopButton;
 
@@ -28,6 +31,17 @@ class DisruptionsTest {
   void theRestIsPlannedNoWorseThanByChangingNothing(String demo, long seed) {
     Job job = job(demo);
     assertThat(Replanned.after(job, first(job, 4000), seed, 4000).faults()).isEmpty();
+  }
+
+  /** What lies stays where it lies, so all that can be planned is where the next truck's goes. */
+  @ParameterizedTest
+  @ValueSource(longs = {6, 7, 21, 25})
+  void onASiteWithoutAMachineTheRestIsPlannedNoWorseEither(long seed, @TempDir Path folder)
+      throws IOException {
+    Job job = byHand(folder);
+    Replanned replanned = Replanned.after(job, first(job, 500), seed, 500);
+    assertThat(replanned.faults()).isEmpty();
+    assertThat(replanned.plan().steps()).extracting(Step::kind).allMatch(StepKind.PLACE::equals);
   }
 
   /** Where stacks must be built, few places are left to wait at. */
@@ -61,20 +75,32 @@ class DisruptionsTest {
 
   /** The cabin with a third of its yard. */
   private static Job tinyYard(Path folder) throws IOException {
+    cabin(
+        folder,
+        "\\[\\[4, 4\\], \\[25, 4\\], \\[25, 10.4\\], \\[4, 10.4\\]\\]",
+        "[[8.5, 7], [19, 7], [19, 10.4], [8.5, 10.4]]");
+    String job = Files.readString(folder.resolve("job.json"));
+    Files.writeString(folder.resolve("job.json"), job.replace("Fernhollow", "Narrow Fernhollow"));
+    return JobReader.read(folder);
+  }
+
+  private static Job byHand(Path folder) throws IOException {
+    cabin(folder, "(?s)\"machine\": \\{.*\\},\\s*\"spots\"", "\"spots\"");
+    Job job = JobReader.read(folder);
+    assertThat(job.task().site().byHand()).isTrue();
+    return job;
+  }
+
+  /** The cabin with something else in its site. */
+  private static void cabin(Path folder, String instead, String with) throws IOException {
     Path cabin = Path.of("..", "demo-data", "cabin");
     for (String name : List.of("job.json", "pieces.csv", "bundles.csv", "loads.csv")) {
       Files.copy(cabin.resolve(name), folder.resolve(name));
     }
     String site = Files.readString(cabin.resolve("site.json"));
-    String tiny =
-        site.replace(
-            "[[4, 4], [25, 4], [25, 10.4], [4, 10.4]]",
-            "[[8.5, 7], [19, 7], [19, 10.4], [8.5, 10.4]]");
-    assertThat(tiny).isNotEqualTo(site);
-    Files.writeString(folder.resolve("site.json"), tiny);
-    String job = Files.readString(folder.resolve("job.json"));
-    Files.writeString(folder.resolve("job.json"), job.replace("Fernhollow", "Narrow Fernhollow"));
-    return JobReader.read(folder);
+    String other = site.replaceFirst(instead, with);
+    assertThat(other).isNotEqualTo(site);
+    Files.writeString(folder.resolve("site.json"), other);
   }
 
   private static Job job(String demo) {

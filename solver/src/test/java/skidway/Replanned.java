@@ -15,6 +15,8 @@ import skidway.job.History;
 import skidway.job.Job;
 import skidway.plan.Baseline;
 import skidway.plan.Plan;
+import skidway.plan.Stack;
+import skidway.plan.Task;
 import skidway.rules.Rule;
 import skidway.staging.SearchLimits;
 import skidway.staging.StopButton;
@@ -37,7 +39,7 @@ record Replanned(String job, long seed, int left, Plan plan, List<Finding> findi
             new SearchLimits(seed, calculations),
             (p, d, s) -> {},
             new StopButton());
-    Set<String> cannotBeMended = spotsWithCutBundles(history);
+    Set<String> cannotBeMended = spotsWhereSomethingStays(history);
     List<Finding> findings =
         planned.audit().findings().stream()
             .filter(
@@ -50,12 +52,25 @@ record Replanned(String job, long seed, int left, Plan plan, List<Finding> findi
   }
 
   /** What nobody may lift may have been put down against the rules. */
-  private static Set<String> spotsWithCutBundles(History history) {
-    Set<String> fixed = history.remaining(Set.of()).start().fixed();
-    return history.remaining(Set.of()).start().stacks().stream()
-        .filter(stack -> stack.bundleIds().stream().anyMatch(fixed::contains))
+  private static Set<String> spotsWhereSomethingStays(History history) {
+    Task left = history.remaining(Set.of());
+    Plan before = history.newest().orElseThrow();
+    return left.start().stacks().stream()
+        .filter(
+            stack ->
+                stack.bundleIds().stream().anyMatch(left.start().fixed()::contains)
+                    || (left.site().byHand() && !liesAsPlanned(stack, before)))
         .map(stack -> stack.spot().id())
         .collect(Collectors.toSet());
+  }
+
+  /** On the bearers of the plan, with nothing on it that was meant for another spot. */
+  private static boolean liesAsPlanned(Stack lies, Plan plan) {
+    return plan.stacks().stream()
+        .filter(planned -> planned.spot().id().equals(lies.spot().id()))
+        .map(Stack::bundleIds)
+        .anyMatch(
+            ids -> ids.get(0).equals(lies.bundleIds().get(0)) && ids.containsAll(lies.bundleIds()));
   }
 
   int placed() {

@@ -9,6 +9,7 @@ import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
 import skidway.plan.Task;
+import skidway.sheet.ChangeSheet;
 import skidway.sheet.Tag;
 import skidway.sheet.TagChange;
 import skidway.sheet.TagChanges;
@@ -139,7 +140,9 @@ final class PlanChanges {
   private List<String> moveLines(Task left) {
     List<Step> moves = moves(left);
     if (moves.isEmpty()) {
-      return List.of(NOTHING_LIFTED);
+      return left.site().byHand()
+          ? Wrap.sentence(ChangeSheet.STAYS_BY_HAND, 0, 2)
+          : List.of(NOTHING_LIFTED);
     }
     List<String> lines = new ArrayList<>();
     lines.add("Moves before the next truck, in this order:");

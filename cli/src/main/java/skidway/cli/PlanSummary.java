@@ -75,7 +75,7 @@ final class PlanSummary {
             List.of(
                 "crew hours", ">placed", ">carry", ">pick", ">rehandle", ">inside", ">set-down"));
     heads.add(task.site().byHand() ? ">off truck" : ">machine");
-    heads.addAll(replanned() ? List.of(">moves", ">all") : List.of(">all"));
+    heads.addAll(lifted() ? List.of(">moves", ">all") : List.of(">all"));
     TextTable table = new TextTable(heads.toArray(String[]::new));
     int delivered = task.delivery().bundles().size();
     table.row(row("this plan", delivered - plan.unplaced().size(), plan.effort()));
@@ -97,7 +97,7 @@ final class PlanSummary {
                 inside(effort),
                 figures.hours(effort.setDownS()),
                 figures.hours(effort.machineS() + effort.offTruckS())));
-    if (replanned()) {
+    if (lifted()) {
       cells.add(figures.hours(effort.moveS()));
     }
     cells.add(figures.hours(effort.totalS()));
@@ -112,6 +112,11 @@ final class PlanSummary {
   /** Whether something lay there when the plan was made. */
   private boolean replanned() {
     return !task.start().stacks().isEmpty();
+  }
+
+  /** Whether something lay there that a machine can lift. */
+  private boolean lifted() {
+    return replanned() && !task.site().byHand();
   }
 
   private List<String> savings() {
@@ -129,7 +134,7 @@ final class PlanSummary {
   private String saving(Baseline best, int placed) {
     if (replanned()) {
       return best.placed() < placed
-          ? "Neither way to go on without a new plan places as many bundles."
+          ? "No way to go on without a new plan places as many bundles."
           : comparison(best);
     }
     if (best.placed() < placed) {
@@ -161,14 +166,14 @@ final class PlanSummary {
         best.name());
   }
 
-  /** Of two ways to go on from what lies, the better one. */
+  /** Of the ways to go on from what lies, the best one. */
   private String comparison(Baseline best) {
     double saved = best.effort().totalS() - plan.effort().totalS();
     return String.format(
         Locale.ROOT,
         saved < 30
             ? "No better way was found than '%2$s'."
-            : "Saves %s against the better of the two ('%s').",
+            : "Saves %s against the best other way ('%s').",
         figures.hours(saved),
         best.name());
   }

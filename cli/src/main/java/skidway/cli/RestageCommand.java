@@ -21,6 +21,7 @@ import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.progress.EventWords;
 import skidway.progress.Progress;
+import skidway.sheet.ChangeSheet;
 import skidway.staging.StopButton;
 
 /** Plans what is left after something has happened, and writes it as the next revision. */
@@ -30,8 +31,8 @@ import skidway.staging.StopButton;
     name = "restage",
     description = {
       "Plans anew what is left to do, from what was recorded: what lies stays where it lies unless",
-      "moving it pays. Writes the next revision, says what it changes, and how far the crew can",
-      "build with what is there."
+      "moving it pays; where no machine unloads, all of it stays. Writes the next revision, says",
+      "what it changes, and how far the crew can build with what is there."
     })
 final class RestageCommand implements Callable<Integer> {
   private final Screen screen;
@@ -68,7 +69,6 @@ final class RestageCommand implements Callable<Integer> {
   public Integer call() {
     Job job = JobReader.read(folder);
     job.remarks().forEach(remark -> screen.say("%s", remark.text()));
-    ByHand.refuse(job.task(), "restage", folder, ByHand.goOn(folder));
     History history = History.of(job);
     if (!supposed.isEmpty()) {
       return suppose(history);
@@ -115,6 +115,9 @@ final class RestageCommand implements Callable<Integer> {
       line.end();
     }
     table.lines().forEach(screen.results()::println);
+    if (history.job().task().site().byHand()) {
+      Wrap.sentence(ChangeSheet.STAYS_BY_HAND, 0, 2).forEach(screen.results()::println);
+    }
     screen.caution();
     screen.result("");
     screen.result("Nothing was recorded and no plan was written.");

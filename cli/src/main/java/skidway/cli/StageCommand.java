@@ -74,9 +74,6 @@ final class StageCommand implements Callable<Integer> {
     History.requireNothingHeeded(job.folder());
     GivenSpotRemarks.lines(job.task()).forEach(line -> screen.say("%s", line));
     List<Lateness> lates = HedgeOption.read(job.task(), hedges);
-    if (!lates.isEmpty()) {
-      ByHand.refuse(job.task(), "stage --hedge", folder, "stage without --hedge");
-    }
     PlanFiles.requireRoom(job.folder());
     ProgressLine progress = new ProgressLine(screen, job.task().figures());
     screen.say(

@@ -14,6 +14,11 @@ import skidway.units.Figures;
  * the tags to take off and to print, and what it costs.
  */
 public final class ChangeSheet {
+  /** On a site without a machine. */
+  public static final String STAYS_BY_HAND =
+      "No machine is here: what lies stays where it lies. Carrying a pile to another spot by hand is"
+          + " neither planned nor priced; whether that pays is for the site lead to judge.";
+
   private final Task task;
   private final Plan plan;
   private final TagChanges tags;
@@ -91,7 +96,12 @@ public final class ChangeSheet {
   }
 
   private void moves() {
-    page.open("section", "id", "unload").leaf("h2", "Moves before the next truck, in this order");
+    page.open("section", "id", "unload");
+    if (task.site().byHand()) {
+      page.leaf("h2", "What lies already").leaf("p", STAYS_BY_HAND).close().line();
+      return;
+    }
+    page.leaf("h2", "Moves before the next truck, in this order");
     List<Step> lifts = MoveArrow.lifts(task, plan);
     if (lifts.isEmpty()) {
       page.leaf("p", "Nothing that lies already is lifted.");
@@ -155,7 +165,9 @@ public final class ChangeSheet {
     page.open("section", "id", "hours").leaf("h2", "What it costs");
     SheetTable table = SheetTable.open(page, head, "hours", "What is left to handle", "Crew time");
     row(table, "As this revision plans it", figures.hours(plan.effort().totalS()));
-    row(table, "of it moves of what lies", figures.hours(plan.effort().moveS()));
+    if (!task.site().byHand()) {
+      row(table, "of it moves of what lies", figures.hours(plan.effort().moveS()));
+    }
     for (Baseline other : plan.baselines()) {
       row(table, other.sentence(), figures(other));
     }

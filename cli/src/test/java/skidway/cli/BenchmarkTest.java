@@ -34,6 +34,10 @@ class BenchmarkTest {
       report("audit, " + name, run("audit", job.toString()));
       report("print, " + name, run("print", job.toString()));
     }
+    String large = LargeHouse.write(dir).toString();
+    report("stage, 1,500 pieces in 60 bundles", run("stage", large));
+    report("waves, 1,500 pieces in 60 bundles", run("waves", large));
+    report("audit, 1,500 pieces in 60 bundles", run("audit", large));
   }
 
   private record Run(double firstLineS, double allS, long peakKb) {}

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** From a list and a tape to paper on a site without a machine. */
 final class ByHandCommandTest {
@@ -114,23 +113,50 @@ final class ByHandCommandTest {
         .contains("W1-02-1", ">1 of 3<");
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"waves", "restage"})
-  void whatIsNotPlannedByHandIsRefused(String command) {
-    Shell run = Shell.run(command, us.toString());
+  @Test
+  void wavesAreNotPlannedByHand() {
+    Shell run = Shell.run("waves", us.toString());
     assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(run.err())
-        .contains("'" + command + "' plans only for a site where a machine unloads", "Way out: ");
+        .contains("'waves' plans only for a site where a machine unloads", "Way out: ");
     assertThat(us.resolve("plans/001-waves.json")).doesNotExist();
-    assertThat(us.resolve("plans/002.json")).doesNotExist();
   }
 
-  /** Hedging reckons with planning anew once a load is late. */
+  /** The truck is half unloaded and timbers are in the walls when the rest is planned anew. */
   @Test
-  void norIsALateLoadReckonedWithByHand() {
-    Shell run = Shell.run("stage", us.toString(), "--hedge", "L1=0..2days");
-    assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
-    assertThat(run.err()).contains("'stage --hedge' plans only for", "else stage without --hedge.");
-    assertThat(us.resolve("plans/002.json")).doesNotExist();
+  void theRestIsPlannedAnewAndWhatLiesStays() throws IOException {
+    Path job = staged("anew", METRIC);
+    String folder = job.toString();
+    fine("record", folder, "arrived", "L1");
+    fine("record", folder, "placed", "B01", "as", "planned");
+    fine("record", folder, "pulled", "W1-01-1");
+    fine("record", folder, "missing", "B07");
+    assertThat(fine("restage", folder, "--effort", "200", "--suppose", "missing B08"))
+        .contains("as recorded", "missing B08", "what lies stays where it lies")
+        .contains("no plan was written");
+    assertThat(fine("restage", folder, "--effort", "200"))
+        .contains("1 bundles lie", "7 of 7 bundles placed", "off truck", "as before")
+        .contains("what lies stays where it lies", "Tags: print --changed-since 1")
+        .doesNotContain("moves", "afresh");
+    assertThat(fine("audit", folder)).contains("nothing found");
+    Path sheet = job.resolve("changes.html");
+    fine("changes", folder, "--out", sheet.toString());
+    assertThat(sheet)
+        .content()
+        .contains("What lies already</h2><p>No machine is here: what lies stays where it lies.")
+        .doesNotContain("Moves before the next truck");
+    fine("print", folder, "--no-pdf", "--only", "unload");
+    assertThat(job.resolve("out/packet-002-unload.html"))
+        .content()
+        .contains(">B02<")
+        .doesNotContain(">B01<");
+  }
+
+  /** A late load is reckoned with by planning anew. */
+  @Test
+  void aLateLoadIsReckonedWithByHandToo() throws IOException {
+    Path job = staged("late", METRIC);
+    assertThat(fine("stage", job.toString(), "--hedge", "L1=0..1days", "--effort", "100"))
+        .contains("What each plan costs when loads are late", "Plan " + job + "/plans/002.json");
   }
 }

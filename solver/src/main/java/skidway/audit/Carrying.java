@@ -1,6 +1,8 @@
 package skidway.audit;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import skidway.audit.walk.CarryWalks;
 import skidway.rules.Setting;
@@ -12,6 +14,7 @@ final class Carrying {
   private final Handling handling;
   private final Team team;
   private final CarryWalks walks;
+  private final Map<String, Double> byMark = new HashMap<>();
   private double personS;
   private int unreached;
 
@@ -36,6 +39,11 @@ final class Carrying {
     return personS;
   }
 
+  /** The same of one piece; infinite if nobody can get to its place. */
+  double personS(Piece piece) {
+    return byMark.getOrDefault(piece.mark(), 0.0);
+  }
+
   /** How many pieces nobody can carry to their places. */
   int unreached() {
     return unreached;
@@ -56,15 +64,19 @@ final class Carrying {
   }
 
   private void add(Walk walk) {
-    if (Double.isFinite(walk.metres())) {
-      personS += team.people(walk.piece()) * walk.metres() * secondsPerMetre();
+    double walkS = personS(walk.piece(), walk.metres());
+    byMark.put(walk.piece().mark(), walkS);
+    if (Double.isFinite(walkS)) {
+      personS += walkS;
     } else {
       unreached++;
     }
   }
 
-  /** There with the piece and back without. */
-  private double secondsPerMetre() {
-    return 1 / scene.setting(Setting.LOADED_SPEED) + 1 / scene.setting(Setting.EMPTY_SPEED);
+  /** There with a piece and back without, so many metres each way. */
+  double personS(Piece piece, double metres) {
+    return team.people(piece)
+        * metres
+        * (1 / scene.setting(Setting.LOADED_SPEED) + 1 / scene.setting(Setting.EMPTY_SPEED));
   }
 }

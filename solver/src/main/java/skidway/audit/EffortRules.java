@@ -7,18 +7,11 @@ import skidway.audit.walk.CarryWalks;
 import skidway.erection.PullOrder;
 import skidway.plan.Effort;
 import skidway.rules.Rule;
-import skidway.units.Figures;
 
 /** Compares the crew time that a plan states with the crew time that the audit finds. */
 final class EffortRules {
-  /** Times that are counted and not estimated agree to a second. */
-  private static final double EXACT_S = 1;
-
-  /** What a plan may round away of each pick. */
-  private static final double ROUNDED_S = 0.0005;
-
   private final Scene scene;
-  private final Ledger ledger;
+  private final ToldHours hours;
   private final Picking picking;
   private final HandUnloading hands;
   private final Effort found;
@@ -26,7 +19,7 @@ final class EffortRules {
 
   EffortRules(Scene scene, Ledger ledger) {
     this.scene = scene;
-    this.ledger = ledger;
+    hours = new ToldHours(ledger, scene.task().figures());
     PullOrder order = scene.task().pullOrder();
     CarryWalks walks = new CarryWalks(scene.task(), order);
     Handling handling = new Handling(scene, order);
@@ -85,60 +78,50 @@ final class EffortRules {
   }
 
   private void handUnload(Effort told) {
-    double toleranceS = EXACT_S + CarryWalks.ERROR_SHARE * hands.walkS();
+    double toleranceS = ToldHours.EXACT_S + CarryWalks.ERROR_SHARE * hands.walkS();
     compare(Rule.HAND_UNLOAD, "unloading by hand", told.offTruckS(), found.offTruckS(), toleranceS);
   }
 
   private void carry(Effort told) {
-    double toleranceS = EXACT_S + CarryWalks.ERROR_SHARE * found.carryS();
+    double toleranceS = ToldHours.EXACT_S + CarryWalks.ERROR_SHARE * found.carryS();
     compare(Rule.CARRY, "carrying", told.carryS(), found.carryS(), toleranceS);
   }
 
   private void pickHeight(Effort told) {
-    double toleranceS = EXACT_S + ROUNDED_S * picking.picks().size();
+    double toleranceS = ToldHours.EXACT_S + ToldHours.ROUNDED_S * picking.picks().size();
     compare(Rule.PICK_HEIGHT, "picking", told.pickS(), found.pickS(), toleranceS);
   }
 
   private void rehandle(Effort told) {
-    compare(Rule.REHANDLE, "moving pieces aside", told.rehandleS(), found.rehandleS(), EXACT_S);
+    compare(
+        Rule.REHANDLE,
+        "moving pieces aside",
+        told.rehandleS(),
+        found.rehandleS(),
+        ToldHours.EXACT_S);
     compare(
         Rule.REHANDLE,
         "moving pieces aside inside bundles",
         told.insideS().orElseThrow(),
         found.insideS().orElseThrow(),
-        EXACT_S);
+        ToldHours.EXACT_S);
   }
 
   private void setDown(Effort told) {
-    compare(Rule.SET_DOWN, "setting down", told.setDownS(), found.setDownS(), EXACT_S);
+    compare(Rule.SET_DOWN, "setting down", told.setDownS(), found.setDownS(), ToldHours.EXACT_S);
   }
 
   private void machineTime(Effort told) {
-    compare(Rule.MACHINE_TIME, "machine work", told.machineS(), found.machineS(), EXACT_S);
+    compare(
+        Rule.MACHINE_TIME, "machine work", told.machineS(), found.machineS(), ToldHours.EXACT_S);
   }
 
   private void moveTime(Effort told) {
-    compare(Rule.MOVE_TIME, "moving what lay there", told.moveS(), found.moveS(), EXACT_S);
+    compare(
+        Rule.MOVE_TIME, "moving what lay there", told.moveS(), found.moveS(), ToldHours.EXACT_S);
   }
 
   private void compare(Rule rule, String work, double toldS, double foundS, double toleranceS) {
-    if (!(Math.abs(toldS - foundS) <= toleranceS)) {
-      Figures figures = scene.task().figures();
-      String told = figures.hours(toldS);
-      String found = figures.hours(foundS);
-      boolean same = told.equals(found);
-      ledger.broken(
-          rule,
-          "plan",
-          toldS,
-          foundS,
-          "The plan says "
-              + (same ? figures.of(rule.measure(), toldS) : told)
-              + " of "
-              + work
-              + ", the audit finds "
-              + (same ? figures.of(rule.measure(), foundS) : found)
-              + ".");
-    }
+    hours.compare(rule, "plan", "The plan says", work, toldS, foundS, toleranceS);
   }
 }

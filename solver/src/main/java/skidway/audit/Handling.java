@@ -84,7 +84,8 @@ final class Handling {
     return !standing.rack() && tierBefore != standing.bundles().indexOf(bundle);
   }
 
-  private double liftS(Optional<Point> from, Optional<Point> to) {
+  /** One lift, with a drive from where the machine picks up to where it puts down, and back. */
+  double liftS(Optional<Point> from, Optional<Point> to) {
     double travelM = from.flatMap(a -> to.map(a::distanceTo)).orElse(0.0);
     return (scene.setting(Setting.MACHINE_LIFT)
             + 2 * travelM / scene.setting(Setting.MACHINE_SPEED))

@@ -1,12 +1,8 @@
 package skidway.audit;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.IntStream;
-import skidway.erection.Placement;
 import skidway.erection.PullOrder;
 import skidway.rules.Setting;
 import skidway.timber.Bundle;
@@ -19,17 +15,14 @@ import skidway.timber.PackedPiece;
  */
 final class MovedAside {
   private final Scene scene;
-
-  /** Which level of the walls each piece is laid on, counted in the order of the work. */
-  private final Map<String, Integer> level = new HashMap<>();
-
+  private final Turns turns;
   private long inside;
   private long inStacks;
   private long racked;
 
   MovedAside(Scene scene, PullOrder order) {
     this.scene = scene;
-    number(order.placements(), scene.task().start().held());
+    turns = new Turns(order.placements(), scene.task().start().held());
     for (Standing standing : scene.standings()) {
       if (standing.rack()) {
         standing.bundles().forEach(bundle -> rack(bundle, standing.id()));
@@ -46,22 +39,12 @@ final class MovedAside {
 
   /** For a piece in a lower bundle alone, and standing pieces up in racks. */
   double rehandleS() {
-    return inStacks * scene.setting(Setting.REHANDLE_PIECE)
-        + racked * scene.setting(Setting.RACK_PIECE);
+    return inStacks * scene.setting(Setting.REHANDLE_PIECE) + rackedS();
   }
 
-  private void number(List<Placement> order, Set<String> held) {
-    int count = 0;
-    for (int i = 0; i < order.size(); i++) {
-      Placement piece = order.get(i);
-      count += i > 0 && !alike(order.get(i - 1), piece, held) ? 1 : 0;
-      level.put(piece.piece().mark(), count);
-    }
-  }
-
-  private static boolean alike(Placement one, Placement next, Set<String> held) {
-    boolean sameHeight = Math.round(one.bottomM() * 1000) == Math.round(next.bottomM() * 1000);
-    return sameHeight && held.contains(one.piece().mark()) == held.contains(next.piece().mark());
+  /** Standing pieces up in racks. */
+  double rackedS() {
+    return racked * scene.setting(Setting.RACK_PIECE);
   }
 
   private void rack(Bundle bundle, String spotId) {
@@ -102,7 +85,6 @@ final class MovedAside {
   }
 
   private OptionalInt level(PackedPiece piece) {
-    Integer found = level.get(piece.piece().mark());
-    return found == null ? OptionalInt.empty() : OptionalInt.of(found);
+    return turns.of(piece.piece().mark());
   }
 }

@@ -29,7 +29,7 @@ final class Picking {
   }
 
   double personS() {
-    return picks.stream().filter(pick -> !pick.upright()).mapToDouble(this::personS).sum();
+    return picks.stream().mapToDouble(this::personS).sum();
   }
 
   /** A bundle stays as high up as it came to lie on what was there then. */
@@ -55,8 +55,11 @@ final class Picking {
     }
   }
 
-  private double personS(Pick pick) {
-    return team.people(pick.piece()) * scene.setting(Setting.PICK_TIME) * lost(pick.heightM());
+  /** What one pick loses; nothing where the piece stands on end. */
+  double personS(Pick pick) {
+    return pick.upright()
+        ? 0
+        : team.people(pick.piece()) * scene.setting(Setting.PICK_TIME) * lost(pick.heightM());
   }
 
   /** The share of a person's strength that is lost at a height, to the micrometre. */

@@ -21,8 +21,8 @@ import skidway.rules.Setting;
 
 /**
  * Judges the waves of a plan from raw geometry and their own statements: at each refill point, when
- * all piles are full, every rule that stacks keep; and for every piece that it is in one place at
- * any time.
+ * all piles are full, every rule that stacks keep; for every piece that it is in one place at any
+ * time; and the hours.
  */
 public final class WaveAudit {
   private final Task task;
@@ -37,10 +37,11 @@ public final class WaveAudit {
     moments = new WaveMoment(task, plan);
   }
 
-  /** Everything that waves break: what they say of pieces, and each wave's moment. */
+  /** Everything that waves break: what they say of pieces and hours, and each wave's moment. */
   public List<Finding> findings(WavePlan waves) {
     List<Finding> all = new ArrayList<>(new WavePieces(task, plan).findings(waves));
     waves.waves().forEach(wave -> all.addAll(findings(wave)));
+    all.addAll(new WaveHoursRules(task, plan).findings(waves));
     return all;
   }
 
@@ -67,6 +68,7 @@ public final class WaveAudit {
           .filter(margin -> ids.contains(margin.where()))
           .forEach(placed::add);
     }
+    findings.addAll(new WaveHoursRules(task, plan).findings(waves));
     return alone.with(findings, List.copyOf(tightest.values()), placed);
   }
 

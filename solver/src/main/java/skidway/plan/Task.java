@@ -74,6 +74,14 @@ public record Task(
     return site.byHand() ? bundle.beneath(packed) : bundle.above(packed);
   }
 
+  /**
+   * Whether a bundle must stay where it lies: it is fixed there; or nothing is there to lift it
+   * with, for nobody plans to carry a pile timber by timber to another spot.
+   */
+  public boolean staysWhereItLies(String bundleId) {
+    return start.fixed().contains(bundleId) || (site.byHand() && start.lies(bundleId));
+  }
+
   /** The order in which the pieces are pulled. */
   public PullOrder pullOrder() {
     return PullOrder.of(site, delivery.pieces(), start.held());

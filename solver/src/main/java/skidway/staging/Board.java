@@ -129,7 +129,10 @@ final class Board {
   private final SharedLimits.@Nullable Share[] standing;
 
   /** Whether it must stay there. */
-  final boolean[] fixed;
+  final boolean[] stays;
+
+  /** Whether its bands are cut or somebody locked it, so that nothing new comes on top. */
+  final boolean[] bearsNothingNew;
 
   /** The order in which bundles come; those that lie there from the start come at once. */
   final int[] turn;
@@ -236,7 +239,8 @@ final class Board {
     homeTier = new int[n];
     standsOnKg = new double[n];
     standing = new SharedLimits.Share[n];
-    fixed = new boolean[n];
+    stays = new boolean[n];
+    bearsNothingNew = new boolean[n];
     turn = new int[n];
     for (int b = 0; b < n; b++) {
       takeStart(b);
@@ -275,7 +279,7 @@ final class Board {
     Start start = task.start();
     List<Stack> staying =
         start.stacks().stream()
-            .map(stack -> new Stack(stack.spot(), fixedOf(stack)))
+            .map(stack -> new Stack(stack.spot(), stayingOf(stack)))
             .filter(stack -> !stack.bundleIds().isEmpty())
             .toList();
     Start less =
@@ -290,8 +294,8 @@ final class Board {
         task.startingFrom(less), spots, heightCapM, excludes, metres, order, presence, hands);
   }
 
-  private List<String> fixedOf(Stack stack) {
-    return stack.bundleIds().stream().filter(task.start().fixed()::contains).toList();
+  private List<String> stayingOf(Stack stack) {
+    return stack.bundleIds().stream().filter(task::staysWhereItLies).toList();
   }
 
   private void takeStart(int b) {
@@ -299,7 +303,8 @@ final class Board {
     Optional<Stack> stack = task.start().stackOf(id);
     home[b] = stack.map(there -> numberOf(there.spot().id())).orElse(Occupancy.NOWHERE);
     homeTier[b] = stack.map(there -> there.bundleIds().indexOf(id) + 1).orElse(0);
-    fixed[b] = task.start().fixed().contains(id);
+    stays[b] = task.staysWhereItLies(id);
+    bearsNothingNew[b] = task.start().fixed().contains(id);
     turn[b] = stack.isPresent() ? -1 : b;
   }
 
@@ -359,27 +364,27 @@ final class Board {
 
   private void price(int b, int s, double[] metres, BundleFit fit) {
     placeMs[b][s] = REFUSED;
-    boolean stays = home[b] == s;
-    if ((fixed[b] && !stays) || (lies(b) && rack[s] && !stays)) {
+    boolean here = home[b] == s;
+    if ((stays[b] && !here) || (lies(b) && rack[s] && !here)) {
       return;
     }
-    if (!(stays && fixed[b]) && !fit.refusalsWhereItLies(b, s).isEmpty()) {
+    if (!(here && stays[b]) && !fit.refusalsWhereItLies(b, s).isEmpty()) {
       return;
     }
-    long bring = stays ? 0 : bringMs(b, s);
+    long bring = here ? 0 : bringMs(b, s);
     if (bring == REFUSED) {
       return;
     }
     long carry = 0;
     for (int i = 0; i < pulls[b].length; i++) {
       double way = metres[pulls[b][i]];
-      if (Double.isInfinite(way) && !stays) {
+      if (Double.isInfinite(way) && !here) {
         return;
       }
       carry += time.carryMs(carriers[b][i], Math.min(way, NO_WAY_M));
     }
     carryMs[b][s] = carry;
-    placeMs[b][s] = carry + bring + (rack[s] ? (stays ? 0 : rackMs[b]) : insideMs[b]);
+    placeMs[b][s] = carry + bring + (rack[s] ? (here ? 0 : rackMs[b]) : insideMs[b]);
   }
 
   /**

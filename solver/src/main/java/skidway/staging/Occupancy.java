@@ -456,7 +456,7 @@ final class Occupancy {
     for (int i = 0; i < count[spot]; i++) {
       int bundle = members[spot][i];
       boolean higher = highest == NOWHERE || board.homeTier[bundle] > board.homeTier[highest];
-      highest = !board.fixed[bundle] && higher ? bundle : highest;
+      highest = !board.stays[bundle] && higher ? bundle : highest;
     }
     return highest;
   }

@@ -288,7 +288,7 @@ final class Stacking {
 
   /** A bundle with cut bands bears nothing new. */
   private boolean isOpen(int j) {
-    return board.fixed[pile.bundles[j]];
+    return board.bearsNothingNew[pile.bundles[j]];
   }
 
   /**

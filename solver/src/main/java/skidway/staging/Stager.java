@@ -146,7 +146,7 @@ public final class Stager {
     layBack(afresh);
     new RegretInsertion(afresh).fill();
     baselines.add(AsBefore.baseline(asBefore, asBefore.legal() && isSound(asBefore)));
-    if (afresh.legal() && isSound(afresh)) {
+    if (!board.byHand() && afresh.legal() && isSound(afresh)) {
       baselines.add(afreshBaseline(afresh));
     }
     others.add(asBefore.snapshot());

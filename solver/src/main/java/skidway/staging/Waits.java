@@ -31,7 +31,7 @@ final class Waits {
 
   /** Whether a bundle that lies somewhere may be lifted from there. */
   boolean mayLift(Board board, int bundle) {
-    return !allStay && !board.fixed[bundle] && (staying.isEmpty() || !staying.contains(bundle));
+    return !allStay && !board.stays[bundle] && (staying.isEmpty() || !staying.contains(bundle));
   }
 
   /** The same, but one bundle stays where it lies. */

@@ -70,7 +70,7 @@ final class WhyUnplaced {
   /** Whether something lies there whose bands are cut, or that is locked. */
   private boolean bearsNothingNew(int spot) {
     return IntStream.range(0, occupancy.count(spot))
-        .anyMatch(i -> board.fixed[occupancy.member(spot, i)]);
+        .anyMatch(i -> board.bearsNothingNew[occupancy.member(spot, i)]);
   }
 
   private static String bearsNothing(int spots) {

@@ -96,7 +96,7 @@ class WavePiecesTest {
             List.of(new MachineStand("M", new Point(20, 5))),
             List.of(new ChartRow(30, 10)));
     Task lifted = Tasks.task(aSite().machine(weak).build(), task.delivery().bundles().get(0));
-    assertThat(new WaveAudit(lifted, plan).findings(waves(onTrip("M", 5000))))
+    assertThat(new WaveAudit(lifted, plan).findings(waves(lifted, onTrip("M", 5000))))
         .extracting(Finding::rule)
         .containsExactly(Rule.MACHINE_CAPACITY);
   }
@@ -121,7 +121,7 @@ class WavePiecesTest {
   void thePilesMarginsAreToldWithThoseOfTheStacks() {
     Wave wave = wave(2, 0.408, List.of(List.of("W1-C2-1"), List.of("W1-C1-1")));
     AuditReport alone = Audit.of(task, plan);
-    AuditReport both = new WaveAudit(task, plan).with(alone, waves(wave));
+    AuditReport both = new WaveAudit(task, plan).with(alone, waves(task, wave));
     assertThat(alone.stackMargins()).noneMatch(margin -> margin.where().equals("P1.1"));
     assertThat(both.stackMargins())
         .containsAll(alone.stackMargins())
@@ -161,10 +161,24 @@ class WavePiecesTest {
 
   private List<Rule> rules(Wave wave) {
     return new WaveAudit(task, plan)
-        .findings(waves(wave)).stream().map(Finding::rule).distinct().toList();
+        .findings(waves(task, wave)).stream().map(Finding::rule).distinct().toList();
   }
 
-  private static WavePlan waves(Wave wave) {
-    return new WavePlan("test job", 1, "", List.of(wave), PieceHours.NONE, PieceHours.NONE);
+  /** With the hours that the audit finds; those that are told wrong have a test of their own. */
+  private WavePlan waves(Task task, Wave wave) {
+    WaveHours hours = new WaveHours(task, plan);
+    List<Wave> priced =
+        List.of(
+            new Wave(
+                wave.number(),
+                wave.laidBefore(),
+                wave.laidAfter(),
+                wave.fromCourse(),
+                wave.toCourse(),
+                wave.piles(),
+                wave.brought(),
+                wave.trips(),
+                hours.of(wave)));
+    return new WavePlan("test job", 1, "", priced, hours.straight(), hours.all(priced));
   }
 }

@@ -8,6 +8,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Random;
+import skidway.audit.Audit;
+import skidway.audit.walk.PathFlood;
+import skidway.plan.Effort;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.rules.Setting;
@@ -18,6 +21,9 @@ import skidway.site.MachineStand;
 import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Spot;
+import skidway.staging.SearchLimits;
+import skidway.staging.Stager;
+import skidway.staging.StopButton;
 import skidway.testkit.BundleBuilder;
 import skidway.testkit.PlanBuilder;
 import skidway.testkit.Tasks;
@@ -53,7 +59,16 @@ record MixedHouse(Task task, Plan plan) {
     for (int s = 0; s < spots.size(); s++) {
       plan.stack(spots.get(s), "B" + (2 * s + 1), "B" + (2 * s + 2));
     }
-    return new MixedHouse(task, plan.build(task));
+    Effort effort = Audit.of(task, plan.build(task)).effort();
+    return new MixedHouse(task, plan.effort(effort).build(task));
+  }
+
+  /** The same house with the plan that is searched for it, as plan files hold it. */
+  MixedHouse staged() {
+    SearchLimits limits = new SearchLimits(1, 300);
+    PathFlood flood = new PathFlood(task);
+    return new MixedHouse(
+        task, Stager.stage(task, limits, flood::shutBy, (p, d, s) -> {}, new StopButton()));
   }
 
   private static List<Bundle> bundles(long seed) {

@@ -28,9 +28,24 @@ class WavesTest {
     WavePlan waves = waves(house);
     assertThat(waves.waves()).isNotEmpty();
     assertThat(waves.hours().totalS())
-        .isCloseTo(CarriedByHand.seconds(house.task(), house.plan(), waves.waves()), within(1.0));
+        .isCloseTo(FromTruckToWall.seconds(house.task(), house.plan(), waves.waves()), within(1.0));
     assertThat(waves.straight().totalS())
-        .isCloseTo(CarriedByHand.seconds(house.task(), house.plan(), List.of()), within(1.0));
+        .isCloseTo(FromTruckToWall.seconds(house.task(), house.plan(), List.of()), within(1.0));
+  }
+
+  /** With a plan that was searched for, its own hours and those of its waves are one number. */
+  @ParameterizedTest
+  @CsvSource({"1, 0", "2, 4", "3, 4"})
+  void soAreThoseOfAPlanThatWasSearchedFor(long seed, double trips) {
+    MixedHouse house = MixedHouse.of(seed, trips).staged();
+    assertThat(house.plan().unplaced()).isEmpty();
+    WavePlan waves = waves(house);
+    double straightS = FromTruckToWall.seconds(house.task(), house.plan(), List.of());
+    assertThat(house.plan().effort().totalS()).isCloseTo(straightS, within(1.0));
+    assertThat(waves.straight().totalS()).isCloseTo(straightS, within(1.0));
+    assertThat(waves.hours().totalS())
+        .isCloseTo(FromTruckToWall.seconds(house.task(), house.plan(), waves.waves()), within(1.0));
+    assertThat(new WaveAudit(house.task(), house.plan()).findings(waves)).isEmpty();
   }
 
   @ParameterizedTest

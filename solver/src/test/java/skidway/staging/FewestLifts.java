@@ -94,7 +94,7 @@ final class FewestLifts {
   private List<State> next(State state) {
     List<State> next = new ArrayList<>();
     for (List<Integer> row : state.rows()) {
-      if (!row.isEmpty() && !board.fixed[row.get(row.size() - 1)]) {
+      if (!row.isEmpty() && !board.stays[row.get(row.size() - 1)]) {
         lift(state, row.get(row.size() - 1), next);
       }
     }

@@ -1,5 +1,7 @@
 package skidway.shakeout;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +15,7 @@ import skidway.plan.Brought;
 import skidway.plan.PileTrip;
 import skidway.plan.Plan;
 import skidway.plan.Stack;
+import skidway.plan.Step;
 import skidway.plan.Task;
 import skidway.plan.TimberPile;
 import skidway.plan.Wave;
@@ -20,35 +23,50 @@ import skidway.plan.Way;
 import skidway.rules.Setting;
 import skidway.site.MachineStand;
 import skidway.site.Point;
+import skidway.site.SpotKind;
 import skidway.timber.Bundle;
+import skidway.timber.Load;
 import skidway.timber.PackedPiece;
 import skidway.timber.Piece;
 
 /**
- * Carries every piece from its stack to its wall, one event after the other, with a stopwatch.
- * Shares nothing with the planner but walks between two points; who carries what is read off the
- * waves, for the rest it is two people (a test's pieces are chosen so).
+ * Takes every piece from its truck to its wall, one event after the other, with a stopwatch; a
+ * piece is in one place at any time, and nothing is taken from where it is not. Shares nothing with
+ * the planner but walks between two points; it is two people who carry (a test's pieces are chosen
+ * so).
  */
-final class CarriedByHand {
+final class FromTruckToWall {
   private static final int TWO = 2;
 
   private final Task task;
+
+  /** Where each piece is: a load, a spot, a pile or a wall. */
+  private final Map<String, String> placeOf = new HashMap<>();
+
+  /** Where the machine stood when it put a bundle down last. */
+  private final Map<String, Point> putDownFrom = new HashMap<>();
+
+  /** Where people stand to draw pieces, by spot and pile. */
   private final Map<String, Point> accessOf = new HashMap<>();
+
   private final Map<String, Double> heightOf = new HashMap<>();
   private final Map<String, List<String>> beneath = new HashMap<>();
   private final Map<String, Double> outAt = new HashMap<>();
-  private final Map<String, String> pileOf = new HashMap<>();
   private final Set<String> risen = new TreeSet<>();
   private final Map<Set<String>, WalkingMap> maps = new HashMap<>();
   private double seconds;
 
-  private CarriedByHand(Task task) {
+  private FromTruckToWall(Task task) {
     this.task = task;
   }
 
-  /** Person-seconds until the last piece is laid, the machine's trips to piles included. */
+  /** Person-seconds from the first truck until the last piece is laid, the machine's included. */
   static double seconds(Task task, Plan plan, List<Wave> waves) {
-    CarriedByHand site = new CarriedByHand(task);
+    FromTruckToWall site = new FromTruckToWall(task);
+    for (Bundle bundle : task.delivery().bundles()) {
+      bundle.pieces().forEach(piece -> site.placeOf.put(piece.mark(), bundle.loadId()));
+    }
+    plan.steps().forEach(site::unload);
     plan.stacks().forEach(site::put);
     List<Placement> order = task.pullOrder().placements();
     double level = 0;
@@ -62,10 +80,50 @@ final class CarriedByHand {
       }
       site.lay(piece, level);
     }
+    for (Piece piece : task.delivery().pieces()) {
+      assertThat(site.placeOf).containsEntry(piece.mark(), piece.wallId());
+    }
     return site.seconds;
   }
 
+  private void move(String mark, String from, String to) {
+    assertThat(placeOf.replace(mark, from, to)).as("%s is at %s", mark, from).isTrue();
+  }
+
+  private void unload(Step step) {
+    Bundle bundle = task.delivery().bundle(step.bundleId()).orElseThrow();
+    Load load = task.delivery().load(bundle.loadId()).orElseThrow();
+    Point truck = task.site().truckStand(load.truckStandId()).orElseThrow().area().centre();
+    Point from = step.kind().offTruck() ? truck : putDownFrom.get(bundle.id());
+    putDownFrom.put(bundle.id(), stand(step.standId()));
+    lift(from.distanceTo(stand(step.standId())));
+    bundle.pieces().forEach(piece -> move(piece.mark(), step.fromId(), step.toId()));
+  }
+
+  private void lift(double driveM) {
+    seconds +=
+        (setting(Setting.MACHINE_LIFT) + 2 * driveM / setting(Setting.MACHINE_SPEED))
+            * setting(Setting.MACHINE_CREW);
+  }
+
   private void put(Stack stack) {
+    accessOf.put(stack.spot().id(), stack.spot().access());
+    for (String id : stack.bundleIds()) {
+      for (Piece piece : task.delivery().bundle(id).orElseThrow().pieces()) {
+        assertThat(placeOf).containsEntry(piece.mark(), stack.spot().id());
+        seconds += isRack(stack) ? setting(Setting.RACK_PIECE) : 0;
+      }
+    }
+    if (!isRack(stack)) {
+      pile(stack);
+    }
+  }
+
+  private static boolean isRack(Stack stack) {
+    return stack.spot().kind() == SpotKind.RACK;
+  }
+
+  private void pile(Stack stack) {
     double topM = 0;
     List<String> lower = new ArrayList<>();
     for (String id : stack.bundleIds()) {
@@ -74,7 +132,6 @@ final class CarriedByHand {
       int layers = bundle.packed().stream().mapToInt(PackedPiece::layer).max().orElseThrow();
       for (PackedPiece packed : bundle.packed()) {
         String mark = packed.piece().mark();
-        accessOf.put(mark, stack.spot().access());
         heightOf.put(mark, topM + bundle.heightM() / layers * (packed.layer() - 0.5));
         List<String> under = new ArrayList<>(lower);
         bundle.packed().stream()
@@ -88,16 +145,14 @@ final class CarriedByHand {
   }
 
   private void bringIn(Wave wave, double now) {
-    Map<String, TimberPile> piles = new HashMap<>();
-    wave.piles().forEach(pile -> piles.put(pile.id(), pile));
+    wave.piles().forEach(pile -> accessOf.put(pile.id(), pile.spot().access()));
     for (Brought brought : wave.brought()) {
       takeOut(brought.mark(), now);
-      Point to = piles.get(brought.pileId()).spot().access();
+      move(brought.mark(), brought.fromSpotId(), brought.pileId());
+      Point from = accessOf.get(brought.fromSpotId());
       boolean byHand = brought.way() == Way.BY_HAND;
       seconds += setting(Setting.LAY_PIECE) * (byHand ? 1 : 2);
-      seconds += byHand ? walk(map().metres(accessOf.get(brought.mark()), to)) : 0;
-      pileOf.put(brought.mark(), brought.pileId());
-      accessOf.put(brought.mark(), to);
+      seconds += byHand ? walk(map().metres(from, accessOf.get(brought.pileId()))) : 0;
     }
     for (TimberPile pile : wave.piles()) {
       seconds += setting(Setting.PILE_SET_UP);
@@ -114,10 +169,8 @@ final class CarriedByHand {
   }
 
   private void drive(PileTrip trip) {
-    double metres = stand(trip.pickStandId()).distanceTo(stand(trip.standId()));
-    seconds +=
-        (setting(Setting.MACHINE_LIFT) + 2 * metres / setting(Setting.MACHINE_SPEED))
-            * setting(Setting.MACHINE_CREW);
+    trip.marks().forEach(mark -> assertThat(placeOf).containsEntry(mark, trip.pileId()));
+    lift(stand(trip.pickStandId()).distanceTo(stand(trip.standId())));
   }
 
   private Point stand(String id) {
@@ -130,12 +183,15 @@ final class CarriedByHand {
 
   private void lay(Placement placement, double level) {
     String mark = placement.piece().mark();
-    if (pileOf.containsKey(mark)) {
+    if (outAt.containsKey(mark)) {
       pick(mark);
     } else {
       takeOut(mark, level);
     }
-    seconds += walk(map().metres(List.of(accessOf.get(mark)), List.of(placement))[0][0]);
+    String from = placeOf.getOrDefault(mark, "");
+    assertThat(accessOf).as("people draw %s where it lies", mark).containsKey(from);
+    seconds += walk(map().metres(List.of(accessOf.get(from)), List.of(placement))[0][0]);
+    move(mark, from, placement.wall().id());
     if (placement.topM() > setting(Setting.STEP_OVER)) {
       risen.add(placement.wall().id());
     }
@@ -144,14 +200,17 @@ final class CarriedByHand {
   /** Out of its bundle: picked, and moved aside before if something beneath it went earlier. */
   private void takeOut(String mark, double now) {
     boolean uncovered =
-        beneath.get(mark).stream().anyMatch(lower -> outAt.getOrDefault(lower, now) < now);
+        beneath.getOrDefault(mark, List.of()).stream()
+            .anyMatch(lower -> outAt.getOrDefault(lower, now) < now);
     seconds += uncovered ? setting(Setting.REHANDLE_PIECE) : 0;
     outAt.put(mark, now);
     pick(mark);
   }
 
   private void pick(String mark) {
-    double lost = Math.min(1, 0.003 * Math.abs(heightOf.get(mark) * 100 - 75));
+    // What stands on end is picked as well as can be.
+    double heightCm = heightOf.containsKey(mark) ? heightOf.get(mark) * 100 : 75;
+    double lost = Math.min(1, 0.003 * Math.abs(heightCm - 75));
     seconds += TWO * setting(Setting.PICK_TIME) * lost;
   }
 
