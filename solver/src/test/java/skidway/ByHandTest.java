@@ -22,6 +22,7 @@ import skidway.audit.Audit;
 import skidway.audit.AuditReport;
 import skidway.audit.walk.PathFlood;
 import skidway.job.PlanFiles;
+import skidway.plan.Heeded;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
@@ -64,7 +65,8 @@ final class ByHandTest {
             new PathFlood(task)::shutBy,
             (placed, delivered, personS) -> {},
             new StopButton());
-    return PlanFiles.read(PlanFiles.write(folder, plan.labelled(1, "inputs", "", 0)), task);
+    return PlanFiles.read(
+        PlanFiles.write(folder, plan.labelled(1, "inputs", "", Heeded.NONE)), task);
   }
 
   /** Three layers of timbers that one, two, three and four people carry. */
