@@ -15,6 +15,7 @@ enum Decimals {
   /** Nothing in the list tells. */
   OPEN;
 
+  private static final Pattern ENDING_MARKS = Pattern.compile("[.,]+$");
   private static final Pattern NUMBER = Pattern.compile("\\d[\\d.,]*");
   private static final Pattern SPACED =
       Pattern.compile("(?<![\\d.,])(\\d{1,3})((?: \\d{3})+)(?![\\d/])");
@@ -36,7 +37,7 @@ enum Decimals {
 
   /** The mark that a number proves to be the decimal one by itself. */
   private static Optional<Character> decimalMark(String token) {
-    String number = token.replaceAll("[.,]+$", "");
+    String number = ENDING_MARKS.matcher(token).replaceAll("");
     int comma = number.lastIndexOf(',');
     int point = number.lastIndexOf('.');
     if (comma < 0 && point < 0) {
