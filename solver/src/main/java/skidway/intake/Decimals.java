@@ -15,7 +15,6 @@ enum Decimals {
   /** Nothing in the list tells. */
   OPEN;
 
-  private static final Pattern ENDING_MARKS = Pattern.compile("[.,]+$");
   private static final Pattern NUMBER = Pattern.compile("\\d[\\d.,]*");
   private static final Pattern SPACED =
       Pattern.compile("(?<![\\d.,])(\\d{1,3})((?: \\d{3})+)(?![\\d/])");
@@ -37,7 +36,11 @@ enum Decimals {
 
   /** The mark that a number proves to be the decimal one by itself. */
   private static Optional<Character> decimalMark(String token) {
-    String number = ENDING_MARKS.matcher(token).replaceAll("");
+    int end = token.length();
+    while (end > 0 && (token.charAt(end - 1) == '.' || token.charAt(end - 1) == ',')) {
+      end--;
+    }
+    String number = token.substring(0, end);
     int comma = number.lastIndexOf(',');
     int point = number.lastIndexOf('.');
     if (comma < 0 && point < 0) {
