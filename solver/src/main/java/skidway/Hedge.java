@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import skidway.audit.Audit;
 import skidway.audit.AuditReport;
 import skidway.job.Job;
+import skidway.plan.Heeded;
 import skidway.plan.Plan;
 import skidway.rules.Rule;
 import skidway.staging.Laying;
@@ -151,7 +152,7 @@ public final class Hedge {
 
   private Planner.Planned labelled(Plan plan) {
     Plan first = first().plan();
-    Plan labelled = plan.labelled(first.revision(), first.inputs(), first.previous(), 0);
+    Plan labelled = plan.labelled(first.revision(), first.inputs(), first.previous(), Heeded.NONE);
     AuditReport audit = Audit.of(job.task(), labelled);
     return new Planner.Planned(labelled.withMargins(audit.margins()), audit);
   }

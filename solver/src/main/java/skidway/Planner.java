@@ -8,6 +8,7 @@ import skidway.audit.walk.PathFlood;
 import skidway.job.History;
 import skidway.job.Job;
 import skidway.job.PlanFiles;
+import skidway.plan.Heeded;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.plan.WavePlan;
@@ -34,12 +35,12 @@ public final class Planner {
 
   /** The next revision of a job's plan, not yet written. */
   public static Planned plan(Job job, SearchLimits limits, Watcher watcher, StopButton stop) {
-    return plan(job, job.task(), 0, limits, watcher, stop);
+    return plan(job, job.task(), Heeded.NONE, limits, watcher, stop);
   }
 
   /** A revision for a turn of events that the job's files do not tell of. */
   static Planned plan(Job job, Task task, SearchLimits limits, Watcher watcher, StopButton stop) {
-    return plan(job, task, 0, limits, watcher, stop);
+    return plan(job, task, Heeded.NONE, limits, watcher, stop);
   }
 
   /**
@@ -50,7 +51,7 @@ public final class Planner {
   public static Planned replan(
       History history, Set<String> locked, SearchLimits limits, Watcher watcher, StopButton stop) {
     Task task = history.remaining(locked);
-    return plan(history.job(), task, history.events().size(), limits, watcher, stop);
+    return plan(history.job(), task, history.heeded(), limits, watcher, stop);
   }
 
   /** How the bundles of a plan are used up in waves; not yet written. */
@@ -60,12 +61,12 @@ public final class Planner {
   }
 
   private static Planned plan(
-      Job job, Task task, int events, SearchLimits limits, Watcher watcher, StopButton stop) {
+      Job job, Task task, Heeded heeded, SearchLimits limits, Watcher watcher, StopButton stop) {
     PathFlood flood = new PathFlood(task);
     Plan staged = Stager.stage(task, limits, flood::shutBy, watcher, stop);
     String previous = PlanFiles.newest(job.folder()).map(PlanFiles::fingerprint).orElse("");
     Plan labelled =
-        staged.labelled(PlanFiles.nextRevision(job.folder()), job.fingerprint(), previous, events);
+        staged.labelled(PlanFiles.nextRevision(job.folder()), job.fingerprint(), previous, heeded);
     AuditReport audit = Audit.of(task, labelled);
     return new Planned(labelled.withMargins(audit.margins()), audit);
   }

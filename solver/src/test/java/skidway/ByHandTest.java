@@ -22,6 +22,7 @@ import skidway.audit.Audit;
 import skidway.audit.AuditReport;
 import skidway.audit.walk.PathFlood;
 import skidway.job.PlanFiles;
+import skidway.plan.Heeded;
 import skidway.plan.Plan;
 import skidway.plan.Stack;
 import skidway.plan.Step;
@@ -75,7 +76,8 @@ final class ByHandTest {
             (placed, delivered, personS) -> {},
             new StopButton());
     int revision = PlanFiles.nextRevision(folder);
-    return PlanFiles.read(PlanFiles.write(folder, plan.labelled(revision, "inputs", "", 0)), task);
+    return PlanFiles.read(
+        PlanFiles.write(folder, plan.labelled(revision, "inputs", "", Heeded.NONE)), task);
   }
 
   private static Bundle mixed(String id, int offOrder, int course) {

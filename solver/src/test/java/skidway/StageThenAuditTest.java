@@ -19,6 +19,7 @@ import skidway.audit.Audit;
 import skidway.audit.Finding;
 import skidway.audit.walk.PathFlood;
 import skidway.job.PlanFiles;
+import skidway.plan.Heeded;
 import skidway.plan.Plan;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
@@ -55,7 +56,7 @@ class StageThenAuditTest {
             new PathFlood(task)::shutBy,
             (placed, delivered, personS) -> {},
             new StopButton());
-    Plan labelled = plan.labelled(PlanFiles.nextRevision(folder), "inputs", "", 0);
+    Plan labelled = plan.labelled(PlanFiles.nextRevision(folder), "inputs", "", Heeded.NONE);
     return PlanFiles.read(PlanFiles.write(folder, labelled), task);
   }
 

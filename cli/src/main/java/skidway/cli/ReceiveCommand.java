@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -108,6 +109,7 @@ final class ReceiveCommand implements Callable<Integer> {
     Job job = JobReader.read(folder);
     Task task = job.task();
     Load load = load(task.delivery(), loadId);
+    Optional<Claim> owed = owed(task, load);
     TextTable table = new TextTable(">off", "bundle", ">pieces", ">at most", "long");
     for (Bundle bundle : TickSheet.bundles(task, load)) {
       table.row(
@@ -128,12 +130,17 @@ final class ReceiveCommand implements Callable<Integer> {
     screen.result("To fill in as a table: %s", csv);
     screen.result("Then: skidway receive %s %s %s", folder, loadId, csv);
     screen.result("or:   skidway receive %s %s --complete", folder, loadId);
-    if (PlanFiles.newest(folder).isPresent() && Files.exists(folder.resolve(EventsFile.NAME))) {
-      Standing standing = Standing.of(screen, folder);
-      Claim.of(task, load, standing.progress()).ifPresent(this::claim);
-    }
+    owed.ifPresent(this::claim);
     screen.caution();
     return ExitCode.FINE;
+  }
+
+  /** What the load still owes, where it was counted before. */
+  private Optional<Claim> owed(Task task, Load load) {
+    if (PlanFiles.newest(folder).isEmpty() || Files.notExists(folder.resolve(EventsFile.NAME))) {
+      return Optional.empty();
+    }
+    return Claim.of(task, load, Standing.of(screen, folder).progress());
   }
 
   private PaperSize size(Task task) {

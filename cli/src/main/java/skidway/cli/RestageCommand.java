@@ -101,9 +101,7 @@ final class RestageCommand implements Callable<Integer> {
   }
 
   private int suppose(History history) {
-    if (history.newest().isEmpty()) {
-      throw BadUsage.noPlan(folder);
-    }
+    history.requireEventsOf(history.newest().orElseThrow(() -> BadUsage.noPlan(folder)));
     List<Future> futures = Future.of(history, supposed);
     Set<String> locked = locked(history.progress());
     FuturesTable table = new FuturesTable();

@@ -8,6 +8,7 @@ import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -141,6 +142,61 @@ class RestageTest {
     Shell told = Shell.run("restage", job.toString(), "--effort", "300");
     assertThat(told.code()).isEqualTo(2);
     assertThat(told.err()).contains("found 1 event; revision 2 heeds " + events.size());
+  }
+
+  /** The same events told by somebody else are as many, but not those that the plan heeds. */
+  @Test
+  void withOtherEventsThanThoseThatAPlanHeedsNothingIsDone() throws IOException {
+    Path events = job.resolve("events.jsonl");
+    String heeded = Files.readString(events);
+    assertThat(Shell.run("restage", job.toString(), "--effort", "300").code()).isLessThan(2);
+    Files.delete(events);
+    Files.move(job.resolve("plans/002.json"), temp.resolve("002.json"));
+    assertThat(Shell.run("record", job.toString(), "arrived", "L1", "--by", "Ben").code()).isZero();
+    assertThat(Shell.run("record", job.toString(), "placed", "L1", "as", "planned").code())
+        .isZero();
+    assertThat(Files.readString(events)).hasLineCount((int) heeded.lines().count());
+    Files.copy(temp.resolve("002.json"), job.resolve("plans/002.json"));
+    Map<String, String> before = files();
+    for (List<String> command :
+        List.of(
+            List.of("restage"),
+            List.of("restage", "--suppose", "late L2 until +2d"),
+            List.of("changes"),
+            List.of("audit"),
+            List.of("print"),
+            List.of("status"),
+            List.of("waves"),
+            List.of("receive", "L2"),
+            List.of("read-tag", "text of no tag"),
+            List.of("record", "missing", "B10"))) {
+      List<String> args = new ArrayList<>(command);
+      args.add(1, job.toString());
+      Shell told = Shell.run(args.toArray(String[]::new));
+      assertThat(told.code()).as(command + told.out()).isEqualTo(2);
+      assertThat(told.err())
+          .as(command.toString())
+          .containsPattern(
+              "events.jsonl:\\d+:1: found other events: the check of event \\d+ is [0-9a-f]{16};"
+                  + " revision 2 heeds events 1 to \\d+, and the check of the last of them is")
+          .contains("Way out: put the file that this plan was made from back");
+    }
+    assertThat(Shell.run("stage", job.toString()).err()).contains("Events are recorded");
+    assertThat(files()).isEqualTo(before);
+    Files.delete(job.resolve("plans/002.json"));
+    assertThat(Shell.run("restage", job.toString(), "--effort", "300").code()).isLessThan(2);
+  }
+
+  /** Older plans do not say which events they heed. */
+  @Test
+  void aPlanThatOnlyCountsTheEventsThatItHeedsIsTaken() throws IOException {
+    assertThat(Shell.run("restage", job.toString(), "--effort", "300").code()).isLessThan(2);
+    Path plan = job.resolve("plans/002.json");
+    String text = Files.readString(plan);
+    assertThat(text).containsPattern("\"eventsCheck\": \"[0-9a-f]{16}\"");
+    Files.writeString(plan, text.replaceFirst("\\s*\"eventsCheck\".*", ""));
+    assertThat(Files.readString(plan)).doesNotContain("eventsCheck").contains("\"events\"");
+    assertThat(Shell.run("audit", job.toString()).code()).isLessThan(2);
   }
 
   /** On an empty site stacks would be planned where others lie. */

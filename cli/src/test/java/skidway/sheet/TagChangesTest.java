@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import skidway.plan.Heeded;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.site.OpenSide;
@@ -70,7 +71,11 @@ class TagChangesTest {
     Plan older = aPlan().stack(ONE, "A", "B").stack(TWO, "C").build(ABC);
     Task now = task(bundle("A", 1, 310), bundle("B", 2, 300), bundle("N", 3, 200));
     Plan newer =
-        aPlan().stack(ONE, "A", "B").stack(TWO, "N").build(now).labelled(2, "other inputs", "", 0);
+        aPlan()
+            .stack(ONE, "A", "B")
+            .stack(TWO, "N")
+            .build(now)
+            .labelled(2, "other inputs", "", Heeded.NONE);
     TagChanges changes = TagChanges.between(now, older, newer);
     assertThat(changes.sameInputs()).isFalse();
     assertThat(changed(changes)).containsExactly("A", "N", "C");

@@ -20,6 +20,8 @@ record ColumnLook(List<Cell> cells, Set<String> walls, Predicate<String> wood) {
   /** Fewer rows numbered from 1 prove nothing. */
   private static final int FEWEST_NUMBERED = 8;
 
+  private static final Pattern DIGIT = Pattern.compile("\\d");
+  private static final Pattern NO_FRACTION = Pattern.compile("\\.0+$");
   private static final Pattern LENGTH =
       Pattern.compile(
           "-?[\\d][\\d .,'\"/\u2019\u2032\u2033\u201d-]*(mm|cm|m|in|ft|мм|см|м)?[\\d '\"/-]*");
@@ -63,7 +65,7 @@ record ColumnLook(List<Cell> cells, Set<String> walls, Predicate<String> wood) {
       case SECTION -> share(t -> SECTION.matcher(t).matches());
       case SPECIES -> share(wood);
       case WALL -> walls.isEmpty() ? 0 : share(walls::contains);
-      case MARK -> share(t -> letters(t) && t.matches(".*\\d.*")) * distinctShare();
+      case MARK -> share(t -> letters(t) && DIGIT.matcher(t).find()) * distinctShare();
       default -> 0;
     };
   }
@@ -91,7 +93,10 @@ record ColumnLook(List<Cell> cells, Set<String> walls, Predicate<String> wood) {
   private boolean numbersTheRows() {
     int numbered = 0;
     for (Cell cell : cells) {
-      if (cell.text().replaceFirst("\\.0+$", "").equals(Integer.toString(numbered + 1))) {
+      if (NO_FRACTION
+          .matcher(cell.text())
+          .replaceFirst("")
+          .equals(Integer.toString(numbered + 1))) {
         numbered++;
       }
     }

@@ -36,7 +36,11 @@ enum Decimals {
 
   /** The mark that a number proves to be the decimal one by itself. */
   private static Optional<Character> decimalMark(String token) {
-    String number = token.replaceAll("[.,]+$", "");
+    int end = token.length();
+    while (end > 0 && (token.charAt(end - 1) == '.' || token.charAt(end - 1) == ',')) {
+      end--;
+    }
+    String number = token.substring(0, end);
     int comma = number.lastIndexOf(',');
     int point = number.lastIndexOf('.');
     if (comma < 0 && point < 0) {

@@ -47,7 +47,8 @@ public enum ListUnit {
 
   /** Finds a unit by one of its spellings. */
   static Optional<ListUnit> of(String text) {
-    String plain = text.strip().toLowerCase(Locale.ROOT).replaceFirst("\\.$", "");
+    String lower = text.strip().toLowerCase(Locale.ROOT);
+    String plain = lower.endsWith(".") ? lower.substring(0, lower.length() - 1) : lower;
     return Arrays.stream(values()).filter(u -> u.spellings.contains(plain)).findFirst();
   }
 }

@@ -16,6 +16,7 @@ import java.util.regex.PatternSyntaxException;
 record MarkPattern(String text, Pattern regex) {
   private static final Pattern PART =
       Pattern.compile("\\{(wall|course|position|any)(?::([1-9]))?}");
+  private static final Pattern LEADING_ZEROS = Pattern.compile("^0+(?=\\d)");
   private static final String EXAMPLE =
       "a pattern is written like {wall}-{course}-{position} or {wall}{course:2}{position:2}";
 
@@ -91,7 +92,8 @@ record MarkPattern(String text, Pattern regex) {
     if (has(meaning)) {
       String value = m.group(meaning.word());
       values.put(
-          meaning, meaning == Meaning.WALL ? value.strip() : value.replaceFirst("^0+(?=\\d)", ""));
+          meaning,
+          meaning == Meaning.WALL ? value.strip() : LEADING_ZEROS.matcher(value).replaceFirst(""));
     }
   }
 }

@@ -17,9 +17,9 @@ final class XmlScan {
 
   /** Whether nothing was found yet, of the first bytes of a buffer as well. */
   boolean harmless(byte[] bytes, int count) {
-    for (int i = 0; i < count; i++) {
+    for (int i = next(bytes, 0, count); i < count; i = next(bytes, i + 1, count)) {
       int c = bytes[i];
-      if (c == 0 || isOfNoInterest(c)) {
+      if (c == 0) {
         continue;
       }
       if (isDocumentType(c)) {
@@ -40,9 +40,17 @@ final class XmlScan {
     return deep;
   }
 
-  /** Text between tags and within quotes, which is nearly all of a sheet. */
-  private boolean isOfNoInterest(int c) {
-    return matched < 0 && c != '<' && (inTag ? quote != 0 && c != quote : true);
+  /** Passes over text between tags and within quotes, which is nearly all of a sheet. */
+  private int next(byte[] bytes, int from, int count) {
+    if (matched >= 0 || (inTag && quote == 0)) {
+      return from;
+    }
+    int end = inTag ? quote : '<';
+    int i = from;
+    while (i < count && bytes[i] != end && bytes[i] != '<') {
+      i++;
+    }
+    return i;
   }
 
   private boolean isDocumentType(int c) {

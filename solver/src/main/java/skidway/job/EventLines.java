@@ -104,15 +104,15 @@ final class EventLines {
           file.at(line, seal.get().content().length() + 1),
           "a check that fits neither the line nor what stands before it");
     } else {
-      event(line);
+      event(line, seal.get().check());
     }
     checkBefore = seal.map(EventSeal::check);
   }
 
-  private void event(int line) {
+  private void event(int line, String check) {
     JsonTree.readLine(file, line, problems)
         .map(tree -> new Fields(tree, "an event", new Values(problems, UnitSystem.METRIC, true)))
-        .map(fields -> new EventReader(fields, line, jobName))
+        .map(fields -> new EventReader(fields, line, jobName, check))
         .flatMap(EventReader::entry)
         .filter(entry -> entry.event().seq() == line)
         .ifPresent(entries::add);

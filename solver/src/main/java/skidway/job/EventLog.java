@@ -14,8 +14,9 @@ public record EventLog(List<Entry> entries, List<Problem> remarks) {
    * One line of the file.
    *
    * @param plan the newest plan when it was recorded: its spots are meant
+   * @param check the value at its end, which stands for all up to it
    */
-  public record Entry(Event event, PlanMark plan) {}
+  public record Entry(Event event, PlanMark plan, String check) {}
 
   public EventLog {
     entries = List.copyOf(entries);
@@ -24,5 +25,10 @@ public record EventLog(List<Entry> entries, List<Problem> remarks) {
 
   public List<Event> events() {
     return entries.stream().map(Entry::event).toList();
+  }
+
+  /** The check value of each event. */
+  List<String> checks() {
+    return entries.stream().map(Entry::check).toList();
   }
 }

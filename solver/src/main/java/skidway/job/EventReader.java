@@ -20,18 +20,21 @@ final class EventReader {
   private final Fields f;
   private final int seq;
   private final String jobName;
+  private final String check;
 
   /**
    * @param seq the number that the event must have
+   * @param check the line's check value, judged before
    */
-  EventReader(Fields f, int seq, String jobName) {
+  EventReader(Fields f, int seq, String jobName, String check) {
     this.f = f;
     this.seq = seq;
     this.jobName = jobName;
+    this.check = check;
   }
 
   Optional<EventLog.Entry> entry() {
-    f.has("check"); // judged before
+    f.has("check");
     checkSeq();
     LocalDateTime at = time("at");
     String by = Plain.line(f, "by");
@@ -39,7 +42,7 @@ final class EventReader {
     Supplier<Event> event = event(kind, at, by);
     Optional<PlanMark> plan = f.object("plan", "plan").flatMap(EventReader::plan);
     checkJob();
-    return f.finish(() -> new EventLog.Entry(event.get(), plan.orElseThrow()));
+    return f.finish(() -> new EventLog.Entry(event.get(), plan.orElseThrow(), check));
   }
 
   private Supplier<Event> event(String kind, LocalDateTime at, String by) {

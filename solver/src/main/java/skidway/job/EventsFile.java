@@ -56,8 +56,13 @@ public final class EventsFile {
    *     as before
    */
   public static List<Event> append(Job job, PlanMark plan, Recording recording) {
+    return append(job, plan, recording, PATIENCE);
+  }
+
+  /** The same for somebody who waits no longer than this for another writer. */
+  static List<Event> append(Job job, PlanMark plan, Recording recording, Duration patience) {
     Path plans = PlanFiles.plans(job.folder());
-    try (WriteLock lock = WriteLock.of(plans, PATIENCE)) {
+    try (WriteLock lock = WriteLock.of(plans, patience)) {
       Problems problems = new Problems();
       EventLines lines = lines(job, problems);
       List<Event> next = recording.next(log(lines, problems));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import skidway.plan.Heeded;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.progress.Event;
@@ -18,11 +19,18 @@ import skidway.units.Figures;
  *
  * @param plans the revisions, oldest first
  * @param events in the order of recording
+ * @param checks the check values of those events that stand in the job's file
  */
-public record History(Job job, List<Plan> plans, List<Event> events) {
+public record History(Job job, List<Plan> plans, List<Event> events, List<String> checks) {
   public History {
     plans = List.copyOf(plans);
     events = List.copyOf(events);
+    checks = List.copyOf(checks);
+  }
+
+  /** A turn of events that stands in no file. */
+  public History(Job job, List<Plan> plans, List<Event> events) {
+    this(job, plans, events, List.of());
   }
 
   /**
@@ -37,7 +45,8 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
       Optional<Path> file = PlanFiles.ofRevision(job.folder(), revision);
       file.ifPresent(path -> plans.add(planOf(job, path)));
     }
-    return new History(job, plans, EventsFile.read(job).events());
+    EventLog log = EventsFile.read(job);
+    return new History(job, plans, log.events(), log.checks());
   }
 
   private static Plan planOf(Job job, Path file) {
@@ -62,6 +71,11 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
     return plans.isEmpty() ? Optional.empty() : Optional.of(plans.get(plans.size() - 1));
   }
 
+  /** What a plan made now heeds: all that happened. */
+  public Heeded heeded() {
+    return new Heeded(events.size(), checkOf(events.size()).orElse(""));
+  }
+
   /** Where everything is by now. */
   public Progress progress() {
     return progress(plans, events);
@@ -79,7 +93,7 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
   /**
    * The question that a revision answers: the whole job, or what was left of it then.
    *
-   * @throws BadInput if it heeds events that are not there
+   * @throws BadInput if it heeds events that are not there, or others
    */
   public Task taskOf(Plan plan) {
     if (plan.events() == 0) {
@@ -92,14 +106,24 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
   }
 
   /**
-   * Refuses to go on where events are lost.
+   * Refuses to go on where events are lost or exchanged.
    *
-   * @throws BadInput if a revision heeds events that are not there
+   * @throws BadInput if a revision heeds events that are not there, or others
    */
   public void requireEventsOf(Plan plan) {
     if (plan.events() > events.size()) {
       throw lost(events.size(), plan.revision(), plan.events(), "");
     }
+    String heeded = plan.heeded().check();
+    Optional<String> there = checkOf(plan.events());
+    if (!heeded.isEmpty() && there.isPresent() && !heeded.equals(there.get())) {
+      throw exchanged(plan, there.get());
+    }
+  }
+
+  /** Of the event with a number, if it stands in the file. */
+  private Optional<String> checkOf(int seq) {
+    return seq > 0 && seq <= checks.size() ? Optional.of(checks.get(seq - 1)) : Optional.empty();
   }
 
   /**
@@ -127,6 +151,26 @@ public record History(Job job, List<Plan> plans, List<Event> events) {
                     there == 0 ? "no events" : Figures.counted(there, "event"),
                     "revision " + revision + " heeds " + heeded,
                     "put the file back from a copy of the folder" + orElse)),
+        0);
+  }
+
+  private static BadInput exchanged(Plan plan, String there) {
+    return new BadInput(
+        List.of(
+            new SourceFile(EventsFile.NAME, "")
+                .at(plan.events(), 1)
+                .problem(
+                    "other events: the check of event " + plan.events() + " is " + there,
+                    "revision "
+                        + plan.revision()
+                        + " heeds events 1 to "
+                        + plan.events()
+                        + ", and the check of the last of them is "
+                        + Quote.shortened(plan.heeded().check()),
+                    "put the file that this plan was made from back from a copy of the folder; or,"
+                        + " if these events are what happened, move the plan file of revision "
+                        + plan.revision()
+                        + " elsewhere and 'restage'")),
         0);
   }
 

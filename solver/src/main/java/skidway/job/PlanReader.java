@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import skidway.plan.Baseline;
 import skidway.plan.Effort;
+import skidway.plan.Heeded;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
 import skidway.plan.Proof;
@@ -52,7 +53,7 @@ final class PlanReader {
     int revision = revision(f);
     String inputs = Plain.text(f, "inputs");
     String previous = Plain.text(f, "previous");
-    int events = f.has("events") ? Plain.whole(f, "events", 0) : 0;
+    Heeded heeded = heeded(f);
     Optional<Search> search = f.object("search", "search").flatMap(PlanReader::search);
     List<Stack> stacks = list(f, "stacks", "stack", this::stack);
     List<Spot> waitingPlaces = list(f, "waitingPlaces", "waiting place", spots::spot);
@@ -80,7 +81,7 @@ final class PlanReader {
                 effort.orElseThrow(),
                 baselines,
                 margins,
-                events,
+                heeded,
                 proof));
   }
 
@@ -97,6 +98,13 @@ final class PlanReader {
           "write " + numbered + " if this is a plan of its own; delete it if it is only a copy");
     }
     return revision;
+  }
+
+  /** Older plans do not say which events they heed, only how many. */
+  private static Heeded heeded(Fields f) {
+    int events = f.has("events") ? Plain.whole(f, "events", 0) : 0;
+    String check = f.has("eventsCheck") ? Plain.text(f, "eventsCheck") : "";
+    return new Heeded(events, check);
   }
 
   private <T> List<T> list(

@@ -42,6 +42,9 @@ final class PlanText {
     if (plan.events() > 0) {
       json.writeNumberField("events", plan.events());
     }
+    if (!plan.heeded().check().isEmpty()) {
+      json.writeStringField("eventsCheck", plan.heeded().check());
+    }
     json.writeObjectFieldStart("search");
     json.writeNumberField("seed", plan.search().seed());
     json.writeNumberField("calculations", plan.search().calculations());

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import skidway.timber.Species;
 import skidway.timber.SpeciesTable;
@@ -16,6 +17,7 @@ import skidway.timber.SpeciesTable;
  * @param complete whether all of the job's own could be read; if not, no name counts as unknown
  */
 record Woods(Map<String, Species> own, boolean complete) {
+  private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}\\p{N}]");
 
   /** What a job has whose file could not be read. */
   static Woods unread() {
@@ -24,7 +26,7 @@ record Woods(Map<String, Species> own, boolean complete) {
 
   /** Names count whatever their case, hyphens, spaces and brackets. */
   static String key(String name) {
-    return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
+    return NO_LETTERS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
   }
 
   Optional<Species> find(String name) {

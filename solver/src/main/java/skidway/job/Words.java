@@ -8,7 +8,8 @@ final class Words {
 
   /** A noun with its article. */
   static String a(String noun) {
-    return (noun.matches("[aeiou].*") ? "an " : "a ") + noun;
+    boolean vowel = !noun.isEmpty() && "aeiou".indexOf(noun.charAt(0)) >= 0;
+    return (vowel ? "an " : "a ") + noun;
   }
 
   static String of(Enum<?> value) {

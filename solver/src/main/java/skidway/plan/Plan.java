@@ -15,7 +15,7 @@ import skidway.site.Spot;
  * @param previous fingerprint of the revision before, or an empty text
  * @param steps by their numbers, in whatever order they were written
  * @param waitingPlaces where bundles are set down on the way
- * @param events how many recorded events it heeds; the first so many of the job
+ * @param heeded which recorded events of the job it heeds
  * @param proof how near it is to the best possible, if anything is proven
  */
 public record Plan(
@@ -32,7 +32,7 @@ public record Plan(
     Effort effort,
     List<Baseline> baselines,
     List<Margin> margins,
-    int events,
+    Heeded heeded,
     Optional<Proof> proof) {
   public Plan {
     stacks = List.copyOf(stacks);
@@ -73,7 +73,7 @@ public record Plan(
         effort,
         baselines,
         margins,
-        0,
+        Heeded.NONE,
         Optional.empty());
   }
 
@@ -92,7 +92,7 @@ public record Plan(
       Effort effort,
       List<Baseline> baselines,
       List<Margin> margins,
-      int events) {
+      Heeded heeded) {
     this(
         jobName,
         revision,
@@ -107,8 +107,13 @@ public record Plan(
         effort,
         baselines,
         margins,
-        events,
+        heeded,
         Optional.empty());
+  }
+
+  /** How many recorded events it heeds; the first so many of the job. */
+  public int events() {
+    return heeded.events();
   }
 
   /** Every spot that it has stacks on, then every waiting place. */
@@ -116,8 +121,8 @@ public record Plan(
     return Stream.concat(stacks.stream().map(Stack::spot), waitingPlaces.stream()).toList();
   }
 
-  /** The same plan as a revision of a job, made when so many events were recorded. */
-  public Plan labelled(int newRevision, String newInputs, String newPrevious, int newEvents) {
+  /** The same plan as a revision of a job, made when these events were recorded. */
+  public Plan labelled(int newRevision, String newInputs, String newPrevious, Heeded newHeeded) {
     return new Plan(
         jobName,
         newRevision,
@@ -132,7 +137,7 @@ public record Plan(
         effort,
         baselines,
         margins,
-        newEvents,
+        newHeeded,
         proof);
   }
 
@@ -142,7 +147,7 @@ public record Plan(
   public Plan standing(List<Stack> only) {
     return new Plan(
         jobName, revision, inputs, previous, search, only, List.of(), List.of(), List.of(),
-        List.of(), effort, List.of(), List.of(), events);
+        List.of(), effort, List.of(), List.of(), heeded);
   }
 
   /** The same plan with the margins an audit found. */
@@ -161,7 +166,7 @@ public record Plan(
         effort,
         baselines,
         newMargins,
-        events,
+        heeded,
         proof);
   }
 
@@ -181,7 +186,7 @@ public record Plan(
         effort,
         baselines,
         margins,
-        events,
+        heeded,
         newProof);
   }
 }

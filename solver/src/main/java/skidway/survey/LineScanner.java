@@ -22,6 +22,10 @@ import skidway.units.Nearest;
 final class LineScanner {
   private static final Pattern WORD = Pattern.compile("[^\\s,\"#]+");
   private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
+  private static final Pattern NUMBER_BEGINS = Pattern.compile("-?\\.?[\\d½¼¾⅛⅜⅝⅞]");
+  private static final Pattern MAY_FOLLOW_A_QUANTITY = Pattern.compile(",(?!\\d)|#");
+  private static final Pattern UP_TO_A_SPACE = Pattern.compile("\\S+");
+  private static final Pattern WORD_AFTER = Pattern.compile("[\\s,]*([^\\s,\"#]+)");
 
   private final SourceFile file;
   private final int line;
@@ -52,12 +56,16 @@ final class LineScanner {
 
   /** The next word in small letters, or an empty text. */
   String peek() {
-    Matcher m = WORD.matcher(text).region(at, text.length());
+    Matcher m = from(at, WORD);
     return m.lookingAt() ? m.group().toLowerCase(Locale.ROOT) : "";
   }
 
   boolean atNumber() {
-    return text.substring(at).matches("-?\\.?[\\d½¼¾⅛⅜⅝⅞].*");
+    return from(at, NUMBER_BEGINS).lookingAt();
+  }
+
+  private Matcher from(int start, Pattern pattern) {
+    return pattern.matcher(text).region(start, text.length());
   }
 
   /** Goes past a word if it is the next one. */
@@ -94,13 +102,13 @@ final class LineScanner {
   /** A name: a word, or words in double quotes. Its form is judged where all ids are. */
   LocatedNode.Text name(String what) {
     Place place = here();
-    Matcher quoted = QUOTED.matcher(text).region(at, text.length());
+    Matcher quoted = from(at, QUOTED);
     if (!done() && quoted.lookingAt()) {
       String original = file.line(line).substring(at + 1, quoted.end() - 1);
       move(quoted.end());
       return new LocatedNode.Text(place, original);
     }
-    Matcher word = WORD.matcher(text).region(at, text.length());
+    Matcher word = from(at, WORD);
     if (done() || !word.lookingAt()) {
       String allowed = what + " is a word, or words in double quotes";
       throw refuse(place, foundHere() + " as " + what, allowed, "write it there");
@@ -123,12 +131,12 @@ final class LineScanner {
     if (done() || !atNumber()) {
       throw refuse(here(), foundHere(), values.allowed(bounds.measure()), "write it there");
     }
-    Matcher m = form.matcher(text).region(at, text.length());
+    Matcher m = from(at, form);
     int end = m.lookingAt() ? m.end() : at;
     boolean cut = end < text.length() && !Character.isWhitespace(text.charAt(end));
-    boolean listed = cut && text.substring(end).matches("(,(?!\\d).*|#.*)");
+    boolean listed = cut && from(end, MAY_FOLLOW_A_QUANTITY).lookingAt();
     if (end == at || (cut && !listed)) {
-      Matcher rest = Pattern.compile("\\S+").matcher(text).region(end, text.length());
+      Matcher rest = from(end, UP_TO_A_SPACE);
       end = rest.lookingAt() ? rest.end() : end; // told whole, as what it is not
     }
     String found = file.line(line).substring(at, end);
@@ -138,7 +146,7 @@ final class LineScanner {
 
   /** Goes past what a pattern describes, and gives its groups. */
   Optional<MatchResult> match(Pattern pattern) {
-    Matcher m = pattern.matcher(text).region(at, text.length());
+    Matcher m = from(at, pattern);
     if (done() || !m.lookingAt()) {
       return Optional.empty();
     }
@@ -148,12 +156,11 @@ final class LineScanner {
 
   /** The word after the length that stands here, or an empty text. */
   String afterLength() {
-    Matcher m = Wording.of(Measure.LENGTH).matcher(text).region(at, text.length());
+    Matcher m = from(at, Wording.of(Measure.LENGTH));
     if (!m.lookingAt()) {
       return "";
     }
-    Matcher word =
-        Pattern.compile("[\\s,]*([^\\s,\"#]+)").matcher(text).region(m.end(), text.length());
+    Matcher word = from(m.end(), WORD_AFTER);
     return word.lookingAt() ? word.group(1).toLowerCase(Locale.ROOT) : "";
   }
 

@@ -1,5 +1,6 @@
 package skidway.survey;
 
+import java.util.regex.Pattern;
 import skidway.job.LocatedNode;
 import skidway.job.Place;
 import skidway.units.Measure;
@@ -12,9 +13,11 @@ import skidway.units.UnitSystem;
  * @param si what that is
  */
 record Measured(Place place, Measure measure, String text, double si) {
+  private static final Pattern BARE = Pattern.compile("-?[\\d.]+");
+
   /** As it is written into a file: word for word, with the unit that goes without saying here. */
   LocatedNode node(UnitSystem units) {
-    boolean bare = text.matches("-?[\\d.]+");
+    boolean bare = BARE.matcher(text).matches();
     return new LocatedNode.Text(place, bare ? text + unit(units) : text);
   }
 

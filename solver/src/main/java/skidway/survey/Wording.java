@@ -39,18 +39,26 @@ final class Wording {
               + ")",
           Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern MASS = with("(?:lbs|lb|kg|t)\\b");
+  private static final Pattern PRESSURE =
+      with("(?:psf|lb/ft2|lb/ft²|kPa|kN/m2|kN/m²|kg/m2|kg/m²)(?![a-z0-9])");
+  private static final Pattern ANGLE = with("(?:°|deg\\b)");
+  private static final Pattern VOLTAGE = with("(?:kV|V)\\b");
+  private static final Pattern RATIO = with("%");
+  private static final Pattern COUNT = with("(?!)");
+
   private Wording() {}
 
   /** A quantity of a kind from where it begins to where it may end. */
   static Pattern of(Measure measure) {
     return switch (measure) {
       case LENGTH -> LENGTH;
-      case MASS -> with("(?:lbs|lb|kg|t)\\b");
-      case PRESSURE -> with("(?:psf|lb/ft2|lb/ft²|kPa|kN/m2|kN/m²|kg/m2|kg/m²)(?![a-z0-9])");
-      case ANGLE -> with("(?:°|deg\\b)");
-      case VOLTAGE -> with("(?:kV|V)\\b");
-      case RATIO -> with("%");
-      case COUNT -> with("(?!)");
+      case MASS -> MASS;
+      case PRESSURE -> PRESSURE;
+      case ANGLE -> ANGLE;
+      case VOLTAGE -> VOLTAGE;
+      case RATIO -> RATIO;
+      case COUNT -> COUNT;
       case SPEED, DURATION, FORCE, MOMENT ->
           throw new IllegalArgumentException("No site is told by " + measure.word());
     };

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /**
  * Looks up the species that Skidway knows by the name written in a packing list. The values and
@@ -23,6 +24,7 @@ public final class SpeciesTable {
   public static final double SPREAD_SHARE = 0.10;
 
   private static final String RESOURCE = "species.csv";
+  private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}]");
   private static final Map<String, Species> BY_KEY = load();
 
   private SpeciesTable() {}
@@ -38,7 +40,7 @@ public final class SpeciesTable {
   }
 
   private static String key(String name) {
-    return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]", "");
+    return NO_LETTERS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
   }
 
   private static Map<String, Species> load() {

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Finds the names that somebody may have meant: few letters apart, or sharing a word. */
@@ -15,6 +16,8 @@ public final class Nearest {
 
   /** Longer texts are no slips of names. */
   private static final int LONGEST_NAME = 60;
+
+  private static final Pattern NO_LETTERS = Pattern.compile("[\\s_-]+");
 
   private Nearest() {}
 
@@ -46,7 +49,7 @@ public final class Nearest {
   }
 
   private static String plain(String name) {
-    return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "");
+    return NO_LETTERS.matcher(name.strip().toLowerCase(Locale.ROOT)).replaceAll("");
   }
 
   /**

@@ -11,11 +11,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
+import java.util.function.BiFunction;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import skidway.job.JobDraft;
@@ -28,40 +31,81 @@ import skidway.timber.Delivery;
 class SpoiledListsTest {
   private static final Path DEMO = Path.of("..", "demo-data");
 
-  private static final List<String> LISTS =
-      List.of("feet-and-inches.csv", "millimetres.csv", "counts.xlsx", "marks.xlsx");
+  /** Rows of a list that are kept, so that many inputs are soon read; and the last. */
+  private static final int ROWS = 14;
 
   @TempDir private Path dir = Path.of("");
 
-  @BeforeEach
-  void aJobWithoutTimbers() throws IOException {
-    for (String file : List.of("job.json", "site.json", "loads.csv")) {
-      Files.copy(DEMO.resolve("cabin").resolve(file), dir.resolve(file));
-    }
-  }
-
   /**
-   * Half of them byte by byte; as those of a packed file seldom get past the unpacking, the other
-   * half are spreadsheets whose inside is spoilt.
+   * Texts byte by byte; as a packed file of which a byte is spoilt seldom gets past the unpacking,
+   * most workbooks are spoilt inside.
    */
   @Test
   void listsOfAllKinds() throws IOException {
-    JobDraft job = JobDraft.open(dir);
-    int[] turn = {0};
-    Spoiling.of(
-        "lists",
-        random ->
-            turn[0]++ % 2 == 0
-                ? spoilt(bytes(LISTS.get(random.nextInt(LISTS.size()))), random)
-                : repacked(bytes("marks.xlsx"), random),
-        input -> takes(job, input));
+    byte[] feet = shortText("feet-and-inches.csv");
+    byte[] millimetres = shortText("millimetres.csv");
+    byte[] counts = shortWorkbook("counts.xlsx");
+    byte[] marks = shortWorkbook("marks.xlsx");
+    Wishes ofFeet = wishes(Optional.of("L1"), Map.of("moisture", "19"), Map.of());
+    Wishes german =
+        wishes(Optional.of("L1"), Map.of(), Map.of("Weymouthskiefer", "eastern white pine"));
+    Wishes ofMarks = wishes(Optional.of("L1"), Map.of(), Map.of());
+    Spoiling.atOnce(
+        List.of(
+            share("l-house", "feet", feet, ofFeet, SpoiledListsTest::spoilt),
+            share("cabin", "millimetres", millimetres, german, SpoiledListsTest::spoilt),
+            share("cabin", "counts", counts, Wishes.NONE, SpoiledListsTest::spoiltInside),
+            share(
+                "cabin",
+                "marks",
+                marks,
+                ofMarks,
+                (list, random) ->
+                    random.nextInt(4) == 0 ? spoilt(list, random) : spoiltInside(list, random))));
   }
 
-  private void takes(JobDraft job, byte[] input) throws IOException {
-    Path list = Files.write(dir.resolve("list"), input);
-    Intake intake = new Intake(Reading.open(job, list, Wishes.NONE));
-    assertThat(intake.columns()).isNotEmpty();
-    intake.take();
+  /** A list that is read into a job without timbers, in a folder of its own; it is sound itself. */
+  private Spoiling.Share share(
+      String demo,
+      String name,
+      byte[] sound,
+      Wishes wishes,
+      BiFunction<byte[], Random, byte[]> spoilt)
+      throws IOException {
+    Path folder = Files.createDirectory(dir.resolve(name));
+    for (String file : List.of("job.json", "site.json", "loads.csv")) {
+      Files.copy(DEMO.resolve(demo).resolve(file), folder.resolve(file));
+    }
+    JobDraft job = JobDraft.open(folder);
+    Path list = folder.resolve("list");
+    Spoiling.Reader reader =
+        input -> {
+          Files.write(list, input);
+          Intake intake = new Intake(Reading.open(job, list, wishes));
+          assertThat(intake.columns()).isNotEmpty();
+          intake.take();
+        };
+    reader.read(sound);
+    return new Spoiling.Share(name, random -> spoilt.apply(sound, random), reader);
+  }
+
+  private static Wishes wishes(
+      Optional<String> load, Map<String, String> constants, Map<String, String> calls) {
+    return new Wishes(
+        Optional.empty(),
+        OptionalInt.empty(),
+        Optional.empty(),
+        Map.of(),
+        Map.of(),
+        Optional.empty(),
+        Optional.empty(),
+        OptionalInt.empty(),
+        constants,
+        calls,
+        load,
+        Optional.empty(),
+        Optional.empty(),
+        false);
   }
 
   @Test
@@ -92,12 +136,29 @@ class SpoiledListsTest {
         });
   }
 
-  private static byte[] bytes(String list) {
-    try {
-      return Files.readAllBytes(DEMO.resolve("lists").resolve(list));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  private static byte[] shortText(String list) throws IOException {
+    return shortened(new String(bytes(list), StandardCharsets.ISO_8859_1), "(?<=\n)")
+        .getBytes(StandardCharsets.ISO_8859_1);
+  }
+
+  private static byte[] shortWorkbook(String list) throws IOException {
+    return repacked(
+        bytes(list),
+        (name, content) ->
+            name.contains("sheet1")
+                ? shortened(new String(content, StandardCharsets.UTF_8), "(?=<row )")
+                    .getBytes(StandardCharsets.UTF_8)
+                : content);
+  }
+
+  private static byte[] bytes(String list) throws IOException {
+    return Files.readAllBytes(DEMO.resolve("lists").resolve(list));
+  }
+
+  private static String shortened(String text, String between) {
+    List<String> rows = Arrays.asList(text.split(between, -1));
+    assertThat(rows).hasSizeGreaterThan(2 * ROWS);
+    return String.join("", rows.subList(0, ROWS)) + rows.get(rows.size() - 1);
   }
 
   /** One to four bytes changed, cut out or doubled, or the end cut off. */
@@ -122,23 +183,30 @@ class SpoiledListsTest {
     return spoilt;
   }
 
-  /** A spreadsheet with one of its packed files spoilt. */
-  private static byte[] repacked(byte[] bytes, Random random) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
+  /** A spreadsheet with one of its packed files spoilt, and often its sheet or its texts. */
+  private static byte[] spoiltInside(byte[] bytes, Random random) {
     int spoilt = random.nextInt(12);
+    int[] number = {0};
+    return repacked(
+        bytes,
+        (name, content) -> {
+          boolean sheet = name.contains("sheet") || name.contains("haredS");
+          boolean chosen = spoilt == number[0]++ || (sheet && random.nextInt(3) == 0);
+          return chosen
+              ? Mutator.mutated(new String(content, StandardCharsets.UTF_8), random)
+              : content;
+        });
+  }
+
+  /** A packed file with each of its files changed, by its name and content. */
+  private static byte[] repacked(byte[] bytes, BiFunction<String, byte[], byte[]> change) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(bytes));
         ZipOutputStream zip = new ZipOutputStream(out)) {
       zip.setLevel(1);
-      int number = 0;
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-        byte[] content = in.readAllBytes();
-        boolean sheet = entry.getName().contains("sheet") || entry.getName().contains("haredS");
-        boolean chosen = spoilt == number++ || (sheet && random.nextInt(3) == 0);
         zip.putNextEntry(new ZipEntry(entry.getName()));
-        zip.write(
-            chosen
-                ? Mutator.mutated(new String(content, StandardCharsets.UTF_8), random)
-                : content);
+        zip.write(change.apply(entry.getName(), in.readAllBytes()));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);

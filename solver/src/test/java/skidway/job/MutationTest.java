@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -25,36 +26,33 @@ import skidway.testkit.Tasks;
 final class MutationTest {
   @TempDir Path temp;
 
-  /** Of the five files that a job is read from, each in turn. */
+  /** Of the five files that a job is read from, a fifth of the inputs each. */
   @Test
   void ofAJob() throws IOException {
-    JobFolder folder = JobFolder.full(temp);
-    int[] turn = {0};
-    Spoiling.of(
-        "job",
-        random -> mutated(folder, JobReader.FILES.get(turn[0]++ % 5), random),
-        input -> read(folder, JobReader.FILES.get((turn[0] + 4) % 5), input));
+    List<Spoiling.Share> shares = new ArrayList<>();
+    for (String file : JobReader.FILES) {
+      shares.add(share(file));
+    }
+    Spoiling.atOnce(shares);
   }
 
   @Tag("long")
   @ParameterizedTest
   @ValueSource(strings = {"job.json", "site.json", "pieces.csv", "bundles.csv", "loads.csv"})
   void ofAFileOfAJob(String file) throws IOException {
-    JobFolder folder = JobFolder.full(temp);
-    Spoiling.of(file, random -> mutated(folder, file, random), input -> read(folder, file, input));
+    Spoiling.atOnce(List.of(share(file)));
   }
 
-  private static byte[] mutated(JobFolder folder, String file, Random random) {
-    return Mutator.mutated(folder.text(file), random);
-  }
-
-  private void read(JobFolder folder, String file, byte[] input) {
-    folder.write(file, input);
-    try {
-      assertThat(JobReader.read(temp).task().site().walls()).isNotEmpty();
-    } finally {
-      folder.write(file, folder.text(file).getBytes(StandardCharsets.UTF_8));
-    }
+  /** A job of which one file is spoilt anew each time. */
+  private Spoiling.Share share(String file) throws IOException {
+    JobFolder folder = JobFolder.full(Files.createDirectory(temp.resolve("with a spoilt " + file)));
+    return new Spoiling.Share(
+        file,
+        random -> Mutator.mutated(folder.text(file), random),
+        input -> {
+          folder.write(file, input);
+          assertThat(JobReader.read(folder.path()).task().site().walls()).isNotEmpty();
+        });
   }
 
   @Test

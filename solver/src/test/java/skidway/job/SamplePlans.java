@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import skidway.plan.Baseline;
 import skidway.plan.Effort;
+import skidway.plan.Heeded;
 import skidway.plan.Margin;
 import skidway.plan.Plan;
 import skidway.plan.Proof;
@@ -31,7 +32,8 @@ final class SamplePlans {
   /** A plan whose figures have no more digits than the file keeps. */
   static Plan exact(int revision) {
     return plan(revision, spot(OptionalDouble.empty()), 12.5, OptionalDouble.of(3.2), 1.83)
-        .withProof(Optional.of(new Proof(3912.345, 3960.5, List.of(Proof.Ignored.PATHS))));
+        .withProof(Optional.of(new Proof(3912.345, 3960.5, List.of(Proof.Ignored.PATHS))))
+        .labelled(revision, "aa", "", new Heeded(3, "0123456789abcdef"));
   }
 
   static Plan withLimit(OptionalDouble limit) {

@@ -3,6 +3,7 @@ package skidway.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -51,6 +52,29 @@ public final class Spoiling {
       throws IOException {
     of(name, TRIES / 4, spoilt, reader);
   }
+
+  /**
+   * The inputs of one test shared out between readers that read at once, each what is spoilt for it
+   * and in a folder of its own.
+   */
+  public static void atOnce(List<Share> shares) {
+    shares.parallelStream()
+        .forEach(
+            share -> {
+              try {
+                of(share.name(), TRIES / shares.size(), share.spoilt(), share.reader());
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            });
+  }
+
+  /**
+   * What one of several readers reads.
+   *
+   * @param name folder of the inputs that were faults once
+   */
+  public record Share(String name, Function<Random, byte[]> spoilt, Reader reader) {}
 
   private static void of(String name, int tries, Function<Random, byte[]> spoilt, Reader reader)
       throws IOException {

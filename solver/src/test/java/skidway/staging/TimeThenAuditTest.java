@@ -20,6 +20,7 @@ import skidway.audit.Audit;
 import skidway.audit.Finding;
 import skidway.audit.walk.PathFlood;
 import skidway.job.PlanFiles;
+import skidway.plan.Heeded;
 import skidway.plan.Plan;
 import skidway.plan.Presence;
 import skidway.plan.Task;
@@ -57,7 +58,7 @@ class TimeThenAuditTest {
             (placed, delivered, personS) -> {},
             new StopButton(),
             seed == 1 ? EnvironmentMode.FULL_ASSERT : EnvironmentMode.REPRODUCIBLE);
-    Plan labelled = plan.labelled(PlanFiles.nextRevision(folder), "inputs", "", 0);
+    Plan labelled = plan.labelled(PlanFiles.nextRevision(folder), "inputs", "", Heeded.NONE);
     return PlanFiles.read(PlanFiles.write(folder, labelled), task);
   }
 

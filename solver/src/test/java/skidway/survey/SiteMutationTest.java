@@ -48,7 +48,19 @@ final class SiteMutationTest {
   @Test
   void ofLines() throws IOException {
     assertThat(Lines.read(folder, EVERYTHING).task().site().walls()).hasSize(5);
-    Spoiling.ofText("site-lines", EVERYTHING, this::surveyed);
+    Spoiling.atOnce(List.of(lines("site-lines"), lines("more-site-lines")));
+  }
+
+  /** Lines that are read in a folder of their own. */
+  private Spoiling.Share lines(String name) throws IOException {
+    Path own = Files.createDirectory(folder.resolve(name));
+    return new Spoiling.Share(
+        name,
+        random -> Mutator.mutated(EVERYTHING, random),
+        input -> {
+          Files.write(own.resolve(SiteSurvey.FILE), input);
+          survey(own);
+        });
   }
 
   @Test
@@ -87,7 +99,7 @@ final class SiteMutationTest {
           int spoilt = (turn[0] + 1) % 2;
           Files.write(folder.resolve(files.get(spoilt)), input);
           Files.writeString(folder.resolve(files.get(1 - spoilt)), texts.get(1 - spoilt));
-          survey();
+          survey(folder);
         });
   }
 
@@ -119,12 +131,7 @@ final class SiteMutationTest {
         });
   }
 
-  private void surveyed(byte[] input) throws IOException {
-    Files.write(folder.resolve(SiteSurvey.FILE), input);
-    survey();
-  }
-
-  private void survey() {
+  private static void survey(Path folder) {
     Path description = folder.resolve(SiteSurvey.FILE);
     assertThat(SiteSurvey.read(folder, description, false).task().site().walls()).isNotEmpty();
   }
