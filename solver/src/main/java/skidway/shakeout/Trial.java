@@ -12,6 +12,7 @@ import skidway.timber.Piece;
  */
 final class Trial {
   private static final int IN_BUNDLE = -1;
+  private static final long NOT_KNOWN = -1;
 
   private final Timbers timbers;
   private final Pricing pricing;
@@ -27,6 +28,9 @@ final class Trial {
 
   /** From the bottom up. */
   private final List<List<Integer>> piles = new ArrayList<>();
+
+  /** What each pile costs as it is, as long as nothing comes or goes; or {@link #NOT_KNOWN}. */
+  private final long[] knownMs;
 
   Trial(
       Timbers timbers,
@@ -49,6 +53,8 @@ final class Trial {
       draft.pulls().forEach(pull -> pileOf[pull - from] = piles.size());
       piles.add(new ArrayList<>(draft.pulls()));
     }
+    knownMs = new long[piles.size()];
+    Arrays.fill(knownMs, NOT_KNOWN);
   }
 
   int pileCount() {
@@ -117,6 +123,7 @@ final class Trial {
     int old = pileOf[pull - from];
     if (old != IN_BUNDLE) {
       piles.get(old).remove((Integer) pull);
+      knownMs[old] = NOT_KNOWN;
     }
     pileOf[pull - from] = pile;
     if (pile != IN_BUNDLE) {
@@ -126,6 +133,7 @@ final class Trial {
         at++;
       }
       pulls.add(at, pull);
+      knownMs[pile] = NOT_KNOWN;
     }
   }
 
@@ -149,7 +157,13 @@ final class Trial {
   }
 
   private long pileMs(int pile) {
-    List<Integer> pulls = piles.get(pile);
+    if (knownMs[pile] == NOT_KNOWN) {
+      knownMs[pile] = pileMs(piles.get(pile));
+    }
+    return knownMs[pile];
+  }
+
+  private long pileMs(List<Integer> pulls) {
     long sum = pulls.isEmpty() ? 0 : timbers.time.pileMs();
     for (int n = 0; n < pulls.size(); n++) {
       Piece piece = timbers.piece(pulls.get(n));
