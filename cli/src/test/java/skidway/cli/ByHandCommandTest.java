@@ -125,7 +125,7 @@ final class ByHandCommandTest {
   /** The truck is half unloaded and timbers are in the walls when the rest is planned anew. */
   @Test
   void theRestIsPlannedAnewAndWhatLiesStays() throws IOException {
-    Path job = staged("anew", METRIC);
+    Path job = DemoFolder.copyOf(metric, temp.resolve("anew"));
     String folder = job.toString();
     fine("record", folder, "arrived", "L1");
     fine("record", folder, "placed", "B01", "as", "planned");
@@ -155,7 +155,7 @@ final class ByHandCommandTest {
   /** A late load is reckoned with by planning anew. */
   @Test
   void aLateLoadIsReckonedWithByHandToo() throws IOException {
-    Path job = staged("late", METRIC);
+    Path job = DemoFolder.copyOf(metric, temp.resolve("late"));
     assertThat(fine("stage", job.toString(), "--hedge", "L1=0..1days", "--effort", "100"))
         .contains("What each plan costs when loads are late", "Plan " + job + "/plans/002.json");
   }
