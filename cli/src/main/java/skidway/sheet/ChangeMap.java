@@ -13,10 +13,11 @@ import skidway.site.Spot;
  * move, and a dotted edge round each spot that is left empty.
  */
 public final class ChangeMap {
-  private static final String NAME = "Moves";
+  private static final String MOVES = "Moves";
   private static final String KEY =
       "arrows: moves before the next truck, in the order of their numbers; dashed: set aside;"
           + " dotted: left empty";
+  private static final String AFTERWARDS = "As it will lie";
   private static final String NO_MOVES = "nothing that lies already is lifted";
 
   private final Task task;
@@ -38,11 +39,15 @@ public final class ChangeMap {
         MapDrawing.of(MapView.overview(task, plan), List.of(paper.lying(), paper.standing()));
     TitleBlock title =
         new TitleBlock(
-            NAME,
+            name(task, plan),
             task.jobName(),
             "Revision " + plan.revision(),
             "instead of revision " + since + " · " + key(task, plan));
-    return drawing.titled(NAME, title, map::draw);
+    return drawing.titled(name(task, plan), title, map::draw);
+  }
+
+  private static String name(Task task, Plan plan) {
+    return MoveArrow.lifts(task, plan).isEmpty() ? AFTERWARDS : MOVES;
   }
 
   private static String key(Task task, Plan plan) {
@@ -52,7 +57,7 @@ public final class ChangeMap {
   /** For a phone, as wide as its screen. */
   static MapSheet narrow(Task task, Plan plan) {
     ChangeMap map = new ChangeMap(task, plan);
-    return MapDrawing.narrow(MapView.overview(task, plan)).untitled(NAME, map::draw);
+    return MapDrawing.narrow(MapView.overview(task, plan)).untitled(name(task, plan), map::draw);
   }
 
   private void draw(Drawing drawing, Frame frame) {
