@@ -16,7 +16,10 @@ final class Headings {
   private static final double SAME_DEG = 1;
   private static final int MOST_PAIRS = 3;
 
-  /** A direction with less than this share of all edges is not worth rows of its own. */
+  /**
+   * A direction with less than this share of all edges is not worth rows of its own, unless no
+   * other has more: a round yard is nothing but short edges.
+   */
   private static final double LEAST_SHARE = 0.12;
 
   private record Direction(double headingDeg, double lengthM) {}
@@ -34,10 +37,11 @@ final class Headings {
       add(directions, wall.end().minus(wall.start()));
     }
     double allM = directions.stream().mapToDouble(Direction::lengthM).sum();
+    double longestM = directions.stream().mapToDouble(Direction::lengthM).max().orElse(0);
     List<Double> headings = new ArrayList<>();
     directions.stream()
         .sorted(Comparator.comparingDouble(Direction::lengthM).reversed())
-        .filter(d -> d.lengthM >= LEAST_SHARE * allM)
+        .filter(d -> d.lengthM >= Math.min(LEAST_SHARE * allM, longestM))
         .limit(MOST_PAIRS)
         .forEach(
             d -> {

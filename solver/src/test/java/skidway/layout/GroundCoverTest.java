@@ -14,6 +14,7 @@ import skidway.site.Point;
 import skidway.site.Site;
 import skidway.site.Spot;
 import skidway.site.Yard;
+import skidway.site.Zone;
 import skidway.timber.Bundle;
 import skidway.timber.Delivery;
 
@@ -50,6 +51,23 @@ class GroundCoverTest {
     List<Spot> spots = cover(bundles(3, 3, 3, 6));
     long brief = spots.stream().filter(s -> s.footprint().lengthM() < 4).count();
     assertThat(brief / (double) spots.size()).isBetween(0.65, 0.85);
+  }
+
+  /** No edge of a round yard is long, and none is told by the walls alone. */
+  @Test
+  void aRoundYardIsCoveredToo() {
+    List<Point> corners =
+        IntStream.range(0, 40)
+            .mapToDouble(i -> Math.toRadians(9.0 * i + 1))
+            .mapToObj(a -> new Point(60 + 50 * Math.cos(a), 60 + 50 * Math.sin(a)))
+            .toList();
+    Site round = aSite().walls().yards(new Yard("yard", new Outline(corners), 70)).build();
+    Delivery delivery = bundles(3, 6);
+    ZoneFill fill = new ZoneFill(round, SETTINGS, spot -> true, new Point(0, 0));
+    GroundDemand demand = new GroundDemand(SpotSizes.stacks(delivery), delivery);
+    Zone yard = round.zone("yard").orElseThrow();
+    assertThat(fill.cover(yard, demand)).isNotEmpty();
+    assertThat(fill.fill(yard, demand.sizes().get(0), List.of(), 100)).isNotEmpty();
   }
 
   @Test
