@@ -1,7 +1,6 @@
 package skidway.layout;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.function.Predicate;
 import skidway.rules.Settings;
@@ -69,9 +68,7 @@ public final class SpotLayout {
     if (most < bundles * SPOTS_PER_BUNDLE / 2) {
       spots.addAll(layout.cover(new GroundDemand(sizes, delivery)));
     }
-    layout.stacks(sizes, Math.max(0, most - spots.size())).stream()
-        .filter(new HashSet<>(spots)::add)
-        .forEach(spots::add);
+    spots.addAll(layout.stacks(sizes, Math.max(0, most - spots.size())));
     return Numbering.number(site, spots);
   }
 
