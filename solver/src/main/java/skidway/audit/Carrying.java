@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import skidway.audit.walk.CarryWalks;
 import skidway.rules.Setting;
+import skidway.site.Point;
 import skidway.timber.Piece;
 
 /** Estimates the crew time of carrying every piece from its spot to its place and walking back. */
@@ -29,7 +30,7 @@ final class Carrying {
     // Walks take long and do not depend on each other; they are added up in the plan's order.
     scene.standings().parallelStream()
         .filter(s -> Soundness.sound(s.spot()))
-        .map(this::walks)
+        .map(standing -> walks(standing.spot().access(), pieces(standing)))
         .toList()
         .forEach(stack -> stack.forEach(this::add));
   }
@@ -49,15 +50,17 @@ final class Carrying {
     return unreached;
   }
 
-  private List<Walk> walks(Standing standing) {
+  private static List<Piece> pieces(Standing standing) {
+    return standing.bundles().stream().flatMap(bundle -> bundle.pieces().stream()).toList();
+  }
+
+  /** Of those pieces that have a place. */
+  private List<Walk> walks(Point access, List<Piece> all) {
     List<Piece> pieces =
-        standing.bundles().stream()
-            .flatMap(bundle -> bundle.pieces().stream())
-            .filter(piece -> handling.pullIndex(piece).isPresent())
-            .toList();
+        all.stream().filter(piece -> handling.pullIndex(piece).isPresent()).toList();
     List<Integer> pulls =
         pieces.stream().map(piece -> handling.pullIndex(piece).getAsInt()).toList();
-    double[] metres = walks.metres(standing.spot().access(), pulls);
+    double[] metres = walks.metres(access, pulls);
     return IntStream.range(0, pieces.size())
         .mapToObj(i -> new Walk(pieces.get(i), metres[i]))
         .toList();
@@ -71,6 +74,13 @@ final class Carrying {
     } else {
       unreached++;
     }
+  }
+
+  /** Of pieces drawn from one place; infinite if nobody can get to one of theirs. */
+  double personS(Point access, List<Piece> pieces) {
+    return walks(access, pieces).stream()
+        .mapToDouble(walk -> personS(walk.piece(), walk.metres()))
+        .sum();
   }
 
   /** There with a piece and back without, so many metres each way. */

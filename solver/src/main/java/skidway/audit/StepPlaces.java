@@ -54,7 +54,7 @@ final class StepPlaces {
   }
 
   private Optional<MachineStand> standOf(String id) {
-    return site.machine().stands().stream().filter(stand -> stand.id().equals(id)).findFirst();
+    return site.machine().stand(id);
   }
 
   /** The middle of the truck that brings the bundle. */

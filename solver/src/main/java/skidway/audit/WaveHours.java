@@ -71,12 +71,12 @@ final class WaveHours {
     return atBundles(0, order.size(), Set.of()).plus(bundles());
   }
 
-  /** Everything, with these waves and whatever comes before, between and after them. */
-  PieceHours all(List<Wave> waves) {
+  /** Whatever comes before, between and after these waves. */
+  PieceHours outside(List<Wave> waves) {
     PieceHours sum = bundles();
     int laid = 0;
     for (Wave wave : waves) {
-      sum = sum.plus(atBundles(laid, wave.laidBefore(), Set.of())).plus(of(wave));
+      sum = sum.plus(atBundles(laid, wave.laidBefore(), Set.of()));
       laid = wave.laidAfter();
     }
     return sum.plus(atBundles(laid, order.size(), Set.of()));
@@ -164,22 +164,12 @@ final class WaveHours {
       }
       undersideM += thickM + scene.setting(Setting.STICKER_HEIGHT);
     }
-    double carryS = 0;
-    if (Soundness.sound(pile.spot())) {
-      List<Piece> placed = pieces.stream().filter(p -> handling.pullIndex(p).isPresent()).toList();
-      List<Integer> pulls = placed.stream().map(p -> handling.pullIndex(p).getAsInt()).toList();
-      double[] metres = walks.metres(pile.spot().access(), pulls);
-      for (int i = 0; i < metres.length; i++) {
-        carryS += carrying.personS(placed.get(i), metres[i]);
-      }
-    }
+    boolean sound = Soundness.sound(pile.spot());
+    double carryS = sound ? carrying.personS(pile.spot().access(), pieces) : 0;
     return new PieceHours(0, scene.setting(Setting.PILE_SET_UP), carryS, pickS, 0, 0);
   }
 
   private Optional<Point> stand(String id) {
-    return scene.task().site().machine().stands().stream()
-        .filter(stand -> stand.id().equals(id))
-        .map(MachineStand::at)
-        .findFirst();
+    return scene.task().site().machine().stand(id).map(MachineStand::at);
   }
 }

@@ -27,11 +27,13 @@ final class WaveHoursRules {
   }
 
   List<Finding> findings(WavePlan waves) {
+    PieceHours all = hours.outside(waves.waves());
     for (Wave wave : waves.waves()) {
-      String name = "wave " + wave.number();
-      compare(name, "Wave " + wave.number() + " says", wave.hours(), hours.of(wave));
+      PieceHours found = hours.of(wave);
+      compare("wave " + wave.number(), "Wave " + wave.number() + " says", wave.hours(), found);
+      all = all.plus(found);
     }
-    compare("waves", "With all waves it says", waves.hours(), hours.all(waves.waves()));
+    compare("waves", "With all waves it says", waves.hours(), all);
     compare("waves", "Without waves it says", waves.straight(), hours.straight());
     return ledger.findings();
   }

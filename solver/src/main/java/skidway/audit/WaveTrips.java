@@ -95,9 +95,9 @@ final class WaveTrips {
   }
 
   private Optional<Double> reachM(String standId, Optional<Spot> spot) {
-    return task.site().machine().stands().stream()
-        .filter(stand -> stand.id().equals(standId))
-        .findFirst()
+    return task.site()
+        .machine()
+        .stand(standId)
         .flatMap(stand -> spot.map(s -> stand.at().distanceTo(s.footprint().centre())));
   }
 

@@ -1,6 +1,7 @@
 package skidway.site;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -37,6 +38,10 @@ public record Machine(
   /** A machine of which only stands and chart are known. */
   public Machine(String name, List<MachineStand> stands, List<ChartRow> chart) {
     this(name, stands, chart, new Grip.Unstated(), OptionalDouble.empty(), 0, "");
+  }
+
+  public Optional<MachineStand> stand(String id) {
+    return stands.stream().filter(stand -> stand.id().equals(id)).findFirst();
   }
 
   /** Whether there is none. */

@@ -80,6 +80,11 @@ final class WaveHoursTest {
     return hours.of(wave(PieceHours.NONE));
   }
 
+  /** Of the whole work with that wave. */
+  private PieceHours all() {
+    return hours.outside(List.of(wave(PieceHours.NONE))).plus(found());
+  }
+
   /** 30 kg each: two people. From the stack to the pile they walk straight. */
   @Test
   void theHoursAreThoseSummedByHand() {
@@ -118,7 +123,7 @@ final class WaveHoursTest {
 
   @Test
   void whatIsToldRightIsFine() {
-    WavePlan waves = waves(found(), hours.straight(), hours.all(List.of(wave(PieceHours.NONE))));
+    WavePlan waves = waves(found(), hours.straight(), all());
     assertThat(sentences(waves)).isEmpty();
   }
 
@@ -132,7 +137,7 @@ final class WaveHoursTest {
     "5, machine work"
   })
   void aTimeToldWrongIsFoundOfAWaveOfAllAndWithoutWaves(int kind, String work) {
-    PieceHours all = hours.all(List.of(wave(PieceHours.NONE)));
+    PieceHours all = all();
     assertThat(sentences(waves(changed(found(), kind), hours.straight(), all)))
         .singleElement()
         .asString()

@@ -167,6 +167,7 @@ class WavePiecesTest {
   /** With the hours that the audit finds; those that are told wrong have a test of their own. */
   private WavePlan waves(Task task, Wave wave) {
     WaveHours hours = new WaveHours(task, plan);
+    PieceHours found = hours.of(wave);
     List<Wave> priced =
         List.of(
             new Wave(
@@ -178,7 +179,8 @@ class WavePiecesTest {
                 wave.piles(),
                 wave.brought(),
                 wave.trips(),
-                hours.of(wave)));
-    return new WavePlan("test job", 1, "", priced, hours.straight(), hours.all(priced));
+                found));
+    return new WavePlan(
+        "test job", 1, "", priced, hours.straight(), hours.outside(priced).plus(found));
   }
 }

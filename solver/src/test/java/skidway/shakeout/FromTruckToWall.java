@@ -21,7 +21,6 @@ import skidway.plan.TimberPile;
 import skidway.plan.Wave;
 import skidway.plan.Way;
 import skidway.rules.Setting;
-import skidway.site.MachineStand;
 import skidway.site.Point;
 import skidway.site.SpotKind;
 import skidway.timber.Bundle;
@@ -174,11 +173,7 @@ final class FromTruckToWall {
   }
 
   private Point stand(String id) {
-    return task.site().machine().stands().stream()
-        .filter(stand -> stand.id().equals(id))
-        .map(MachineStand::at)
-        .findFirst()
-        .orElseThrow();
+    return task.site().machine().stand(id).orElseThrow().at();
   }
 
   private void lay(Placement placement, double level) {
