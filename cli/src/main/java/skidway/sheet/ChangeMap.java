@@ -22,10 +22,12 @@ public final class ChangeMap {
 
   private final Task task;
   private final Plan plan;
+  private final boolean lifts;
 
   private ChangeMap(Task task, Plan plan) {
     this.task = task;
     this.plan = plan;
+    lifts = !MoveArrow.lifts(task, plan).isEmpty();
   }
 
   /**
@@ -39,25 +41,25 @@ public final class ChangeMap {
         MapDrawing.of(MapView.overview(task, plan), List.of(paper.lying(), paper.standing()));
     TitleBlock title =
         new TitleBlock(
-            name(task, plan),
+            map.name(),
             task.jobName(),
             "Revision " + plan.revision(),
-            "instead of revision " + since + " · " + key(task, plan));
-    return drawing.titled(name(task, plan), title, map::draw);
+            "instead of revision " + since + " · " + map.key());
+    return drawing.titled(map.name(), title, map::draw);
   }
 
-  private static String name(Task task, Plan plan) {
-    return MoveArrow.lifts(task, plan).isEmpty() ? AFTERWARDS : MOVES;
+  private String name() {
+    return lifts ? MOVES : AFTERWARDS;
   }
 
-  private static String key(Task task, Plan plan) {
-    return MoveArrow.lifts(task, plan).isEmpty() ? NO_MOVES : KEY;
+  private String key() {
+    return lifts ? KEY : NO_MOVES;
   }
 
   /** For a phone, as wide as its screen. */
   static MapSheet narrow(Task task, Plan plan) {
     ChangeMap map = new ChangeMap(task, plan);
-    return MapDrawing.narrow(MapView.overview(task, plan)).untitled(name(task, plan), map::draw);
+    return MapDrawing.narrow(MapView.overview(task, plan)).untitled(map.name(), map::draw);
   }
 
   private void draw(Drawing drawing, Frame frame) {

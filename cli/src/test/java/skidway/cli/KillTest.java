@@ -61,9 +61,8 @@ class KillTest {
         kills, events, plans, halfWritten);
   }
 
-  private Path newJob(int kill) throws IOException {
-    Path job = DemoFolder.copy("cabin", dir.resolve(Integer.toString(kill)));
-    assertThat(Shell.run("stage", job.toString(), "--effort", "200").code()).isZero();
+  private Path newJob(int kill) {
+    Path job = StagedCabin.copy(dir.resolve(Integer.toString(kill)));
     assertThat(Shell.run("record", job.toString(), "late", "L1", "--until", "+1d").code()).isZero();
     return job;
   }

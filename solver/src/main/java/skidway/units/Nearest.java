@@ -17,7 +17,7 @@ public final class Nearest {
   /** Longer texts are no slips of names. */
   private static final int LONGEST_NAME = 60;
 
-  private static final Pattern NO_LETTERS = Pattern.compile("[\\s_-]+");
+  private static final Pattern JOINTS = Pattern.compile("[\\s_-]+");
 
   private Nearest() {}
 
@@ -49,7 +49,7 @@ public final class Nearest {
   }
 
   private static String plain(String name) {
-    return NO_LETTERS.matcher(name.strip().toLowerCase(Locale.ROOT)).replaceAll("");
+    return JOINTS.matcher(name.strip().toLowerCase(Locale.ROOT)).replaceAll("");
   }
 
   /**
