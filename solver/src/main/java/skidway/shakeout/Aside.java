@@ -1,7 +1,5 @@
 package skidway.shakeout;
 
-import java.util.function.IntPredicate;
-
 /**
  * Tells which pieces are moved aside: those with something beneath them that is taken out earlier.
  * A piece is taken out when its turn comes on the wall, or at the refill point of its wave if it is
@@ -10,24 +8,17 @@ import java.util.function.IntPredicate;
 final class Aside {
   private final Timbers timbers;
   private final int from;
-  private final IntPredicate brought;
+  private final boolean[] brought;
 
   /**
    * @param from the refill point
-   * @param brought whether a piece, told by its pull index, is brought then; all others are pulled
-   *     straight
-   */
-  Aside(Timbers timbers, int from, IntPredicate brought) {
-    this.timbers = timbers;
-    this.from = from;
-    this.brought = brought;
-  }
-
-  /**
-   * @param brought whether the pieces after the refill point are brought then
+   * @param brought whether the pieces after the refill point are brought then; all others are
+   *     pulled straight
    */
   Aside(Timbers timbers, int from, boolean[] brought) {
-    this(timbers, from, i -> i >= from && i < from + brought.length && brought[i - from]);
+    this.timbers = timbers;
+    this.from = from;
+    this.brought = brought.clone();
   }
 
   boolean isAside(int pull) {
@@ -50,8 +41,13 @@ final class Aside {
     return false;
   }
 
-  /** Refill points lie between pulls. */
   private int takenOut(int pull) {
-    return brought.test(pull) ? 2 * from - 1 : 2 * timbers.turn[pull];
+    boolean isOfWave = pull >= from && pull < from + brought.length;
+    return takenOut(timbers, from, pull, isOfWave && brought[pull - from]);
+  }
+
+  /** When a piece is taken out of its bundle, in half pulls: refill points lie between pulls. */
+  static int takenOut(Timbers timbers, int from, int pull, boolean brought) {
+    return brought ? 2 * from - 1 : 2 * timbers.turn[pull];
   }
 }

@@ -1,8 +1,6 @@
 package skidway.shakeout;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Makes the piles of a wave better piece by piece: carries one more to a pile, alone or with all
@@ -12,15 +10,13 @@ final class PieceByPiece {
   /** Rounds before it is good enough; each makes the wave cheaper. */
   private static final int MOST_ROUNDS = 20;
 
-  private final Timbers timbers;
   private final Trial trial;
   private final List<Integer> mayCome;
 
   /**
    * @param mayCome pieces that the wave may bring
    */
-  PieceByPiece(Timbers timbers, Trial trial, List<Integer> mayCome) {
-    this.timbers = timbers;
+  PieceByPiece(Trial trial, List<Integer> mayCome) {
     this.trial = trial;
     this.mayCome = List.copyOf(mayCome);
   }
@@ -35,28 +31,19 @@ final class PieceByPiece {
         }
       }
       for (int pile = 0; pile < trial.pileCount(); pile++) {
-        List<Integer> carried = trial.carried(pile);
-        better |= !carried.isEmpty() && trial.leave(carried);
+        better |= trial.leaveAll(pile);
       }
     }
     return trial.piles();
   }
 
   private boolean moved(int pull) {
-    boolean better = !trial.isInBundle(pull) && trial.leave(List.of(pull));
+    boolean better = !trial.isInBundle(pull) && trial.leave(pull);
     for (int pile = 0; pile < trial.pileCount(); pile++) {
       if (!trial.isOn(pull, pile)) {
-        better |= trial.carry(List.of(pull), pile) || trial.carry(withAbove(pull), pile);
+        better |= trial.carry(pull, pile);
       }
     }
     return better;
-  }
-
-  private List<Integer> withAbove(int pull) {
-    List<Integer> all = new ArrayList<>(List.of(pull));
-    IntStream.of(timbers.above[pull])
-        .filter(upper -> mayCome.contains(upper) && trial.isInBundle(upper))
-        .forEach(all::add);
-    return all;
   }
 }

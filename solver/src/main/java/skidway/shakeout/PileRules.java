@@ -15,6 +15,7 @@ final class PileRules {
   private final Map<Integer, Integer> mostLayers;
 
   /**
+   * @param pricing of what a wave brings
    * @param overhangM how much longer than one beneath it a timber may be
    * @param heightsM how high a pile may be on each place, 0 where it may not stand
    * @param mostLayers how many layers a place may have at most, for those that turned out too much
@@ -22,13 +23,14 @@ final class PileRules {
   PileRules(
       Timbers timbers,
       Room room,
+      Pricing pricing,
       PileBearing bearing,
       double overhangM,
       double[] heightsM,
       Map<Integer, Integer> mostLayers) {
     this.timbers = timbers;
     this.room = room;
-    this.pricing = new Pricing(timbers, room);
+    this.pricing = pricing;
     this.bearing = bearing;
     this.overhangM = overhangM;
     this.heightsM = heightsM.clone();

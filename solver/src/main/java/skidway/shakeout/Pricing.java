@@ -1,6 +1,7 @@
 package skidway.shakeout;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import skidway.rules.Setting;
 import skidway.timber.Piece;
 
@@ -12,12 +13,24 @@ final class Pricing {
   private final double stickerM;
   private final double widthM;
 
+  /** By piece and layer, as far as piles may be high. */
+  private final long[][] pickMs;
+
   Pricing(Timbers timbers, Room room) {
     this.timbers = timbers;
     this.room = room;
     bearerM = timbers.task.settings().get(Setting.BEARER_HEIGHT);
     stickerM = timbers.task.settings().get(Setting.STICKER_HEIGHT);
     widthM = timbers.task.settings().get(Setting.PILE_WIDTH);
+    double mostM = timbers.task.settings().get(Setting.HAND_PILE_HEIGHT);
+    pickMs = new long[timbers.count()][];
+    for (int i = 0; i < pickMs.length; i++) {
+      int pull = i;
+      pickMs[i] =
+          IntStream.range(0, Math.max(0, layers(timbers.piece(i), mostM)))
+              .mapToLong(layer -> pilePickMs(timbers.piece(pull), timbers.people[pull], layer))
+              .toArray();
+    }
   }
 
   /** How many timbers like this one lie side by side; 0 if it is too wide for any pile. */
@@ -41,10 +54,30 @@ final class Pricing {
     return bearerM + layer * (like.section().heightM() + stickerM);
   }
 
+  private long pilePickMs(int pull, int layer) {
+    return layer < pickMs[pull].length
+        ? pickMs[pull][layer]
+        : pilePickMs(timbers.piece(pull), timbers.people[pull], layer);
+  }
+
   /** Picking a timber from a layer of a pile; 0 is the lowest. */
   long pilePickMs(Piece like, int people, int layer) {
     double heightM = undersideM(like, layer) + like.section().heightM() / 2;
     return timbers.time.pickMs(people, heightM);
+  }
+
+  /**
+   * Setting up a pile and picking all its timbers.
+   *
+   * @param pulls the first so many of these, from the bottom up
+   */
+  long pileMs(int[] pulls, int size) {
+    int perLayer = perLayer(timbers.piece(pulls[0]));
+    long sum = timbers.time.pileMs();
+    for (int n = 0; n < size; n++) {
+      sum += pilePickMs(pulls[n], n / perLayer);
+    }
+    return sum;
   }
 
   /** From a pile's place to the wall. */
@@ -78,7 +111,6 @@ final class Pricing {
     Cost sum = Cost.NONE;
     for (int n = 0; n < pile.pulls().size(); n++) {
       int i = pile.pulls().get(n);
-      Piece piece = timbers.piece(i);
       boolean byMachine = pile.byMachine(i);
       sum =
           sum.plus(
@@ -86,7 +118,7 @@ final class Pricing {
                   byMachine ? 0 : bringMs(i, bringM[timbers.stack[i]][pile.place()]),
                   layMs(byMachine),
                   fromPileMs(i, pile.place()),
-                  pilePickMs(piece, timbers.people[i], n / perLayer(piece)),
+                  pilePickMs(i, n / perLayer(timbers.piece(i))),
                   0,
                   0));
     }

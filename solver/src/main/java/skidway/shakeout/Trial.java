@@ -1,37 +1,53 @@
 package skidway.shakeout;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import skidway.timber.Piece;
 
 /**
  * The piles of a wave while pieces are tried on them: what one more or less costs, worked out from
  * what changes alone. Pieces that the machine brings stay where they are.
+ *
+ * <p>What failed once fails again until something changes that it depends on: the piles that it
+ * takes from and brings to, and what lies in the stack of its pieces. So it is not tried before.
  */
 final class Trial {
   private static final int IN_BUNDLE = -1;
-  private static final long NOT_KNOWN = -1;
+  private static final long NO_WAY = -1;
+  private static final int NEVER = -1;
 
   private final Timbers timbers;
-  private final Pricing pricing;
   private final PileRules rules;
-  private final double[][] bringM;
   private final int from;
-  private final Aside aside;
+  private final TriedPile[] piles;
 
   /** The pile of each piece of the wave, or {@link #IN_BUNDLE}. */
   private final int[] pileOf;
 
-  private final List<PileDraft> drafts;
+  private final boolean[] byMachine;
+  private final boolean[] mayCome;
 
-  /** From the bottom up. */
-  private final List<List<Integer>> piles = new ArrayList<>();
+  /** What a piece costs by pile, all but picking it there; {@link #NO_WAY} if it cannot be taken. */
+  private final long[][] wayMs;
 
-  /** What each pile costs as it is, as long as nothing comes or goes; or {@link #NOT_KNOWN}. */
-  private final long[] knownMs;
+  private final DugOut dugOut;
+  private final long asideMs;
 
+  /** All that carries and lays a piece. */
+  private long waysMs;
+
+  /** Changes so far; and how many there had been at the last change of each stack and pile. */
+  private int changes;
+
+  private final int[] stackChanged;
+  private final int[] pileChanged;
+
+  /** Changes when a piece was last tried in vain, by pile and, at the end, for its bundle. */
+  private final int[][] failed;
+
+  /**
+   * @param mayCome pieces that the wave may bring
+   */
   Trial(
       Timbers timbers,
       Room room,
@@ -39,31 +55,51 @@ final class Trial {
       PileRules rules,
       int from,
       int to,
-      List<PileDraft> drafts) {
+      List<PileDraft> drafts,
+      List<Integer> mayCome) {
     this.timbers = timbers;
-    this.pricing = pricing;
     this.rules = rules;
     this.from = from;
-    this.aside = new Aside(timbers, from, pull -> isOfWave(pull) && !isInBundle(pull));
-    this.drafts = drafts;
-    bringM = room.bringM(from);
+    piles = drafts.stream().map(draft -> new TriedPile(draft, pricing)).toArray(TriedPile[]::new);
     pileOf = new int[to - from];
+    byMachine = new boolean[to - from];
+    this.mayCome = new boolean[to - from];
+    mayCome.forEach(pull -> this.mayCome[pull - from] = true);
     Arrays.fill(pileOf, IN_BUNDLE);
-    for (PileDraft draft : drafts) {
-      draft.pulls().forEach(pull -> pileOf[pull - from] = piles.size());
-      piles.add(new ArrayList<>(draft.pulls()));
+    for (int pile = 0; pile < piles.length; pile++) {
+      for (int pull : drafts.get(pile).pulls()) {
+        pileOf[pull - from] = pile;
+        byMachine[pull - from] = drafts.get(pile).byMachine(pull);
+      }
     }
-    knownMs = new long[piles.size()];
-    Arrays.fill(knownMs, NOT_KNOWN);
+    double[][] bringM = room.bringM(from);
+    wayMs = new long[to - from][piles.length];
+    failed = new int[to - from][piles.length + 1];
+    for (int pull = from; pull < to; pull++) {
+      Arrays.fill(failed[pull - from], NEVER);
+      for (int pile = 0; pile < piles.length; pile++) {
+        wayMs[pull - from][pile] = wayMs(pricing, bringM, pull, piles[pile].place());
+      }
+      waysMs += wayMs(pull);
+    }
+    dugOut = new DugOut(timbers, from, to, pull -> !isInBundle(pull));
+    asideMs = timbers.time.rehandleMs(1);
+    stackChanged = new int[timbers.stacks.size()];
+    pileChanged = new int[piles.length];
+  }
+
+  private long wayMs(Pricing pricing, double[][] bringM, int pull, int place) {
+    if (timbers.stack[pull] == Timbers.NOWHERE) {
+      return NO_WAY;
+    }
+    double metres = bringM[timbers.stack[pull]][place];
+    return Double.isFinite(metres)
+        ? pricing.bringMs(pull, metres) + pricing.layMs(false) + pricing.fromPileMs(pull, place)
+        : NO_WAY;
   }
 
   int pileCount() {
-    return piles.size();
-  }
-
-  /** The pieces of a pile that people carry there. */
-  List<Integer> carried(int pile) {
-    return piles.get(pile).stream().filter(i -> !drafts.get(pile).byMachine(i)).toList();
+    return piles.length;
   }
 
   boolean isInBundle(int pull) {
@@ -76,133 +112,131 @@ final class Trial {
 
   /** Whether it is the machine that brings a piece. */
   boolean byMachine(int pull) {
-    return !isInBundle(pull) && drafts.get(pileOf[pull - from]).byMachine(pull);
+    return byMachine[pull - from];
   }
 
   /**
-   * Carries pieces to a pile if that makes the wave cheaper and the pile may stand then; else
-   * leaves all as it was.
+   * Carries a piece to a pile, alone or with all that lie over it, if that makes the wave cheaper
+   * and the pile may stand then; else leaves all as it was.
    */
-  boolean carry(List<Integer> pulls, int pile) {
-    int place = drafts.get(pile).place();
-    if (pulls.stream().anyMatch(pull -> !Double.isFinite(bringM[timbers.stack[pull]][place]))) {
+  boolean carry(int pull, int pile) {
+    if (!changedSince(failed[pull - from][pile], pull, pile)) {
       return false;
     }
-    int[] before = pulls.stream().mapToInt(pull -> pileOf[pull - from]).toArray();
-    long costMs = costMs(pulls);
-    pulls.forEach(pull -> put(pull, pile));
+    int[] withAbove = withAbove(pull);
     boolean better =
-        costMs(pulls) < costMs
-            && mayStand(pile)
-            && IntStream.of(before).allMatch(other -> other == IN_BUNDLE || mayStand(other));
-    if (!better) {
-      for (int k = 0; k < before.length; k++) {
-        put(pulls.get(k), before[k]);
-      }
-    }
+        put(new int[] {pull}, pile) || (withAbove.length > 1 && put(withAbove, pile));
+    failed[pull - from][pile] = better ? NEVER : changes;
     return better;
   }
 
-  /** Leaves pieces in their bundles if that makes the wave cheaper; else on their piles. */
-  boolean leave(List<Integer> pulls) {
-    int pile = pileOf[pulls.get(0) - from];
-    long costMs = costMs(pulls);
-    pulls.forEach(pull -> put(pull, IN_BUNDLE));
-    boolean better = costMs(pulls) < costMs && mayStand(pile);
-    if (!better) {
-      pulls.forEach(pull -> put(pull, pile));
+  private int[] withAbove(int pull) {
+    IntStream above =
+        IntStream.of(timbers.above[pull])
+            .filter(upper -> isOfWave(upper) && mayCome[upper - from] && isInBundle(upper));
+    return IntStream.concat(IntStream.of(pull), above).toArray();
+  }
+
+  /** Leaves a piece in its bundle if that makes the wave cheaper; else on its pile. */
+  boolean leave(int pull) {
+    int[] failures = failed[pull - from];
+    if (!changedSince(failures[piles.length], pull, pileOf[pull - from])) {
+      return false;
     }
+    boolean better = put(new int[] {pull}, IN_BUNDLE);
+    failures[piles.length] = better ? NEVER : changes;
     return better;
+  }
+
+  /** Leaves all that people carry to a pile in its bundles if that makes the wave cheaper. */
+  boolean leaveAll(int pile) {
+    int[] carried = piles[pile].pulls().filter(pull -> !byMachine(pull)).toArray();
+    return carried.length > 0 && put(carried, IN_BUNDLE);
+  }
+
+  private boolean changedSince(int last, int pull, int pile) {
+    int own = pileOf[pull - from];
+    return last < stackChanged[timbers.stack[pull]]
+        || last < pileChanged[pile]
+        || (own != IN_BUNDLE && last < pileChanged[own]);
+  }
+
+  private boolean put(int[] pulls, int pile) {
+    int[] before = new int[pulls.length];
+    for (int k = 0; k < pulls.length; k++) {
+      before[k] = pileOf[pulls[k] - from];
+      if (pile != IN_BUNDLE && wayMs[pulls[k] - from][pile] == NO_WAY) {
+        return false;
+      }
+    }
+    long costMs = costMs();
+    for (int pull : pulls) {
+      put(pull, pile);
+    }
+    if (costMs() < costMs && mayStand(pile) && IntStream.of(before).allMatch(this::mayStand)) {
+      note(pulls, before, pile);
+      return true;
+    }
+    for (int k = 0; k < pulls.length; k++) {
+      put(pulls[k], before[k]);
+    }
+    return false;
+  }
+
+  private void note(int[] pulls, int[] before, int pile) {
+    changes++;
+    for (int k = 0; k < pulls.length; k++) {
+      if (before[k] != IN_BUNDLE) {
+        pileChanged[before[k]] = changes;
+      }
+      if (before[k] == IN_BUNDLE || pile == IN_BUNDLE) {
+        stackChanged[timbers.stack[pulls[k]]] = changes;
+      }
+    }
+    if (pile != IN_BUNDLE) {
+      pileChanged[pile] = changes;
+    }
   }
 
   private boolean mayStand(int pile) {
-    return piles.get(pile).isEmpty() || rules.mayStand(drafts.get(pile).place(), piles.get(pile));
+    return pile == IN_BUNDLE
+        || piles[pile].isEmpty()
+        || rules.mayStand(piles[pile].place(), piles[pile].list());
   }
 
   private void put(int pull, int pile) {
     int old = pileOf[pull - from];
+    waysMs -= wayMs(pull);
     if (old != IN_BUNDLE) {
-      piles.get(old).remove((Integer) pull);
-      knownMs[old] = NOT_KNOWN;
+      piles[old].remove(pull);
     }
     pileOf[pull - from] = pile;
     if (pile != IN_BUNDLE) {
-      List<Integer> pulls = piles.get(pile);
-      int at = 0;
-      while (at < pulls.size() && pulls.get(at) > pull) {
-        at++;
-      }
-      pulls.add(at, pull);
-      knownMs[pile] = NOT_KNOWN;
+      piles[pile].add(pull);
     }
+    waysMs += wayMs(pull);
+    dugOut.bring(pull, pile != IN_BUNDLE);
   }
 
-  /** All that depends on where some pieces are. */
-  private long costMs(List<Integer> pulls) {
-    long sum = 0;
-    for (int pull : pulls) {
-      int on = pileOf[pull - from];
-      sum += on == IN_BUNDLE ? timbers.carryMs[pull] : wayMs(pull, drafts.get(on).place());
-    }
-    for (int pile = 0; pile < piles.size(); pile++) {
-      sum += pileMs(pile);
-    }
-    return sum + asideMs(pulls);
+  private long wayMs(int pull) {
+    int pile = pileOf[pull - from];
+    return pile == IN_BUNDLE ? timbers.carryMs[pull] : wayMs[pull - from][pile];
   }
 
-  private long wayMs(int pull, int place) {
-    return pricing.bringMs(pull, bringM[timbers.stack[pull]][place])
-        + pricing.layMs(false)
-        + pricing.fromPileMs(pull, place);
-  }
-
-  private long pileMs(int pile) {
-    if (knownMs[pile] == NOT_KNOWN) {
-      knownMs[pile] = pileMs(piles.get(pile));
-    }
-    return knownMs[pile];
-  }
-
-  private long pileMs(List<Integer> pulls) {
-    long sum = pulls.isEmpty() ? 0 : timbers.time.pileMs();
-    for (int n = 0; n < pulls.size(); n++) {
-      Piece piece = timbers.piece(pulls.get(n));
-      int people = timbers.people[pulls.get(n)];
-      sum += pricing.pilePickMs(piece, people, n / pricing.perLayer(piece));
+  private long costMs() {
+    long sum = waysMs + dugOut.asideCount() * asideMs;
+    for (TriedPile pile : piles) {
+      sum += pile.costMs();
     }
     return sum;
   }
 
-  /** Of some pieces and all that lie over them. */
-  private long asideMs(List<Integer> pulls) {
-    boolean[] seen = new boolean[pileOf.length];
-    int count = 0;
-    for (int pull : pulls) {
-      count += isAsideAnew(pull, seen) ? 1 : 0;
-      for (int upper : timbers.above[pull]) {
-        count += isAsideAnew(upper, seen) ? 1 : 0;
-      }
-    }
-    return timbers.time.rehandleMs(count);
-  }
-
-  private boolean isAsideAnew(int pull, boolean[] seen) {
-    if (!isOfWave(pull) || seen[pull - from]) {
-      return false;
-    }
-    seen[pull - from] = true;
-    return aside.isAside(pull);
-  }
-
   private boolean isOfWave(int pull) {
-    return pull >= from && pull < from + pileOf.length;
+    return pull >= from && pull - from < pileOf.length;
   }
 
   /** The piles as they are now, those that are left empty taken away. */
   List<PileDraft> piles() {
-    return IntStream.range(0, piles.size())
-        .filter(p -> !piles.get(p).isEmpty())
-        .mapToObj(p -> new PileDraft(drafts.get(p).place(), piles.get(p), drafts.get(p).trips()))
-        .toList();
+    return Arrays.stream(piles).filter(pile -> !pile.isEmpty()).map(TriedPile::draft).toList();
   }
 }

@@ -56,7 +56,7 @@ final class WaveSearch {
    * @param mostLayers how many layers a place may have at most, for those that turned out too much
    */
   WaveDraft best(int from, int to, int near, double[] heightsM, Map<Integer, Integer> mostLayers) {
-    PileRules rules = new PileRules(timbers, room, bearing, overhangM, heightsM, mostLayers);
+    PileRules rules = new PileRules(timbers, room, pricing, bearing, overhangM, heightsM, mostLayers);
     WaveDraft best = straight(from, to);
     List<Integer> mayCome =
         IntStream.range(from, to)
@@ -115,8 +115,9 @@ final class WaveSearch {
 
   private WaveDraft improved(
       WaveDraft draft, List<PileDraft> piles, List<Integer> mayCome, PileRules rules) {
-    Trial trial = new Trial(timbers, room, pricing, rules, draft.from(), draft.to(), piles);
-    List<PileDraft> better = new PieceByPiece(timbers, trial, mayCome).improved();
+    Trial trial =
+        new Trial(timbers, room, pricing, rules, draft.from(), draft.to(), piles, mayCome);
+    List<PileDraft> better = new PieceByPiece(trial, mayCome).improved();
     return priced(draft.from(), draft.to(), better);
   }
 
