@@ -40,6 +40,10 @@ final class DugOut {
     return asideCount;
   }
 
+  boolean isAside(int pull) {
+    return earlier[pull - from] > 0;
+  }
+
   void bring(int pull, boolean isBrought) {
     if (brought[pull - from] == isBrought) {
       return;

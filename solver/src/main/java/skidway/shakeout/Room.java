@@ -1,10 +1,10 @@
 package skidway.shakeout;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import skidway.geometry.WalkingDistances;
@@ -29,8 +29,11 @@ final class Room {
 
   private final int waitingPlaces;
   private final Exclusion exclusion;
-  private final Map<Integer, double[]> legalM = new HashMap<>();
-  private final Map<Set<String>, double[][]> bringM = new HashMap<>();
+  private final Map<Integer, double[]> legalM = new ConcurrentHashMap<>();
+  private final Map<Integer, double[][]> bringM = new ConcurrentHashMap<>();
+
+  /** The same by the walls that are in the way. */
+  private final Map<Set<String>, double[][]> bringRisenM = new ConcurrentHashMap<>();
 
   Room(Timbers timbers, Plan plan) {
     this.timbers = timbers;
@@ -55,9 +58,13 @@ final class Room {
 
   /** Walking distances by stack and place when so many pieces are laid, metres. */
   double[][] bringM(int laid) {
+    return bringM.computeIfAbsent(laid, this::measuredM);
+  }
+
+  private double[][] measuredM(int laid) {
     Set<String> risen =
         WalkingDistances.risen(timbers.task.site(), timbers.walker, timbers.order, laid);
-    return bringM.computeIfAbsent(
+    return bringRisenM.computeIfAbsent(
         risen,
         walls ->
             WalkingDistances.between(

@@ -46,6 +46,8 @@ final class Trial {
   private final int[][] failed;
 
   /**
+   * @param settled so many of the first piles have no piece that pays better elsewhere, nor does
+   *     any pay better there
    * @param mayCome pieces that the wave may bring
    */
   Trial(
@@ -56,6 +58,7 @@ final class Trial {
       int from,
       int to,
       List<PileDraft> drafts,
+      int settled,
       List<Integer> mayCome) {
     this.timbers = timbers;
     this.rules = rules;
@@ -76,7 +79,7 @@ final class Trial {
     wayMs = new long[to - from][piles.length];
     failed = new int[to - from][piles.length + 1];
     for (int pull = from; pull < to; pull++) {
-      Arrays.fill(failed[pull - from], NEVER);
+      Arrays.fill(failed[pull - from], settled, piles.length, NEVER);
       for (int pile = 0; pile < piles.length; pile++) {
         wayMs[pull - from][pile] = wayMs(pricing, bringM, pull, piles[pile].place());
       }
@@ -86,6 +89,10 @@ final class Trial {
     asideMs = timbers.time.rehandleMs(1);
     stackChanged = new int[timbers.stacks.size()];
     pileChanged = new int[piles.length];
+    for (int pile = settled; pile < piles.length; pile++) {
+      piles[pile].pulls().forEach(pull -> stackChanged[timbers.stack[pull]] = 1);
+    }
+    changes = 1;
   }
 
   private long wayMs(Pricing pricing, double[][] bringM, int pull, int place) {
@@ -131,10 +138,16 @@ final class Trial {
   }
 
   private int[] withAbove(int pull) {
-    IntStream above =
-        IntStream.of(timbers.above[pull])
-            .filter(upper -> isOfWave(upper) && mayCome[upper - from] && isInBundle(upper));
-    return IntStream.concat(IntStream.of(pull), above).toArray();
+    int[] above = timbers.above[pull];
+    int[] all = new int[above.length + 1];
+    int count = 0;
+    all[count++] = pull;
+    for (int upper : above) {
+      if (isOfWave(upper) && mayCome[upper - from] && isInBundle(upper)) {
+        all[count++] = upper;
+      }
+    }
+    return Arrays.copyOf(all, count);
   }
 
   /** Leaves a piece in its bundle if that makes the wave cheaper; else on its pile. */
@@ -170,17 +183,43 @@ final class Trial {
       }
     }
     long costMs = costMs();
+    long digsMs = pile == IN_BUNDLE ? dugOut.asideCount() * asideMs : digsMs(pulls);
     for (int pull : pulls) {
       put(pull, pile);
     }
-    if (costMs() < costMs && mayStand(pile) && IntStream.of(before).allMatch(this::mayStand)) {
+    // What is brought is dug out itself no more, and makes others dug out: at most so much is saved.
+    boolean mayPay = costMs() - digsMs < costMs;
+    if (mayPay) {
+      dig(pulls);
+    }
+    if (mayPay
+        && costMs() < costMs
+        && mayStand(pile)
+        && IntStream.of(before).allMatch(this::mayStand)) {
       note(pulls, before, pile);
       return true;
     }
     for (int k = 0; k < pulls.length; k++) {
       put(pulls[k], before[k]);
     }
+    if (mayPay) {
+      dig(pulls);
+    }
     return false;
+  }
+
+  private long digsMs(int[] pulls) {
+    int count = 0;
+    for (int pull : pulls) {
+      count += dugOut.isAside(pull) ? 1 : 0;
+    }
+    return count * asideMs;
+  }
+
+  private void dig(int[] pulls) {
+    for (int pull : pulls) {
+      dugOut.bring(pull, !isInBundle(pull));
+    }
   }
 
   private void note(int[] pulls, int[] before, int pile) {
@@ -215,7 +254,6 @@ final class Trial {
       piles[pile].add(pull);
     }
     waysMs += wayMs(pull);
-    dugOut.bring(pull, pile != IN_BUNDLE);
   }
 
   private long wayMs(int pull) {

@@ -49,20 +49,30 @@ final class WaveSearch {
     return new WaveDraft(from, to, List.of(), pricing.cost(from, to, List.of()));
   }
 
+  /** Up to where a wave may bring pieces at most: one more than the last of them. */
+  int farthest(int from, int near) {
+    return mayCome(from, timbers.count(), near).max().orElse(from - 1) + 1;
+  }
+
   /**
+   * The best wave that is found, beginning with a shorter one.
+   *
    * @param near before this pull any piece may be brought; after it those alone that lie over a
    *     piece from before it, since they would lie about from then on anyway
    * @param heightsM how high a pile may be on each place, 0 where it may not stand
    * @param mostLayers how many layers a place may have at most, for those that turned out too much
    */
-  WaveDraft best(int from, int to, int near, double[] heightsM, Map<Integer, Integer> mostLayers) {
-    PileRules rules = new PileRules(timbers, room, pricing, bearing, overhangM, heightsM, mostLayers);
-    WaveDraft best = straight(from, to);
-    List<Integer> mayCome =
-        IntStream.range(from, to)
-            .filter(i -> mayBeBrought(i, from) && (i < near || isDugBefore(i, near)))
-            .boxed()
+  WaveDraft best(
+      WaveDraft shorter, int to, int near, double[] heightsM, Map<Integer, Integer> mostLayers) {
+    PileRules rules =
+        new PileRules(timbers, room, pricing, bearing, overhangM, heightsM, mostLayers);
+    List<Integer> mayCome = mayCome(shorter.from(), to, near).boxed().toList();
+    List<PileDraft> stillStand =
+        shorter.piles().stream()
+            .filter(pile -> rules.mayStand(pile.place(), pile.pulls()))
             .toList();
+    WaveDraft straight = straight(shorter.from(), to);
+    WaveDraft best = cheaper(straight, improved(straight, stillStand, mayCome, rules));
     boolean better = true;
     while (better) {
       WaveDraft next = withOneMore(best, mayCome, rules);
@@ -70,6 +80,11 @@ final class WaveSearch {
       best = better ? next : best;
     }
     return thinned(best, rules);
+  }
+
+  private IntStream mayCome(int from, int to, int near) {
+    return IntStream.range(from, to)
+        .filter(i -> mayBeBrought(i, from) && (i < near || isDugBefore(i, near)));
   }
 
   private WaveDraft withOneMore(WaveDraft draft, List<Integer> mayCome, PileRules rules) {
@@ -115,8 +130,9 @@ final class WaveSearch {
 
   private WaveDraft improved(
       WaveDraft draft, List<PileDraft> piles, List<Integer> mayCome, PileRules rules) {
+    int settled = draft.piles().size();
     Trial trial =
-        new Trial(timbers, room, pricing, rules, draft.from(), draft.to(), piles, mayCome);
+        new Trial(timbers, room, pricing, rules, draft.from(), draft.to(), piles, settled, mayCome);
     List<PileDraft> better = new PieceByPiece(trial, mayCome).improved();
     return priced(draft.from(), draft.to(), better);
   }

@@ -2,11 +2,14 @@ package skidway.shakeout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import skidway.plan.Effort;
 import skidway.plan.PieceHours;
 import skidway.plan.Plan;
@@ -31,9 +34,13 @@ public final class Waves {
   private final Task task;
   private final Timbers timbers;
   private final Room room;
-  private final WaveSearch search;
   private final int[] points;
-  private final Map<Long, WaveDraft> known = new HashMap<>();
+
+  /** By refill point, what a wave from it could be, by how many refill points it lasts. */
+  private final List<List<WaveDraft>> drafts = new ArrayList<>();
+
+
+  private final Set<WaveDraft> polished = ConcurrentHashMap.newKeySet();
 
   /** Most layers by refill point and place, for piles that turned out too much. */
   private final Map<Integer, Map<Integer, Integer>> mostLayers = new HashMap<>();
@@ -44,8 +51,8 @@ public final class Waves {
     this.task = task;
     timbers = new Timbers(task, plan);
     room = new Room(timbers, plan);
-    search = new WaveSearch(timbers, room);
     points = RefillPoints.of(timbers.pieces);
+    drafts.addAll(Collections.nCopies(points.length - 1, List.of()));
   }
 
   /**
@@ -70,13 +77,13 @@ public final class Waves {
   }
 
   private WavePlan plan(Plan plan, PileCheck check) {
-    List<WaveDraft> drafts = cheapest();
-    List<Wave> waves = written(drafts);
-    for (int round = 0; learn(waves, drafts, check, round); round++) {
-      drafts = cheapest();
-      waves = written(drafts);
+    List<WaveDraft> best = cheapest();
+    List<Wave> waves = written(best);
+    for (int round = 0; learn(waves, best, check, round); round++) {
+      best = cheapest();
+      waves = written(best);
     }
-    Cost with = drafts.stream().map(WaveDraft::cost).reduce(Cost.NONE, Cost::plus);
+    Cost with = best.stream().map(WaveDraft::cost).reduce(Cost.NONE, Cost::plus);
     PieceHours bundles = bundles(task, plan);
     return new WavePlan(
         plan.jobName(),
@@ -102,15 +109,42 @@ public final class Waves {
     return new PieceHours(0, layS, 0, 0, 0, effort.machineS() + effort.setDownS() + effort.moveS());
   }
 
-  /** The cheapest way from the first refill point to the last; the first found of equals. */
+  /** The cheapest way from the first refill point to the last, every wave of it polished. */
   private List<WaveDraft> cheapest() {
+    IntStream.range(0, drafts.size())
+        .parallel()
+        .filter(from -> drafts.get(from).isEmpty())
+        .forEach(from -> drafts.set(from, draftsFrom(from)));
+    List<WaveDraft> path = path();
+    while (!polished.containsAll(path)) {
+      path.parallelStream().filter(draft -> !polished.contains(draft)).forEach(this::polish);
+      path = path();
+    }
+    return path;
+  }
+
+  /** Looks for a wave anew, from nothing instead of from a shorter one. */
+  private void polish(WaveDraft draft) {
+    int from = indexOf(draft.from());
+    WaveSearch search = new WaveSearch(timbers, room);
+    WaveDraft anew = best(search, search.straight(draft.from(), draft.from()), draft.to());
+    WaveDraft better = anew.cost().totalMs() < draft.cost().totalMs() ? anew : draft;
+    List<WaveDraft> all = new ArrayList<>(drafts.get(from));
+    all.set(all.indexOf(draft), better);
+    drafts.set(from, all);
+    polished.add(better);
+  }
+
+  /** The first found of equals. */
+  private List<WaveDraft> path() {
     int n = points.length;
     long[] costMs = new long[n];
+    Arrays.fill(costMs, 1, n, Long.MAX_VALUE);
     WaveDraft[] last = new WaveDraft[n];
-    for (int to = 1; to < n; to++) {
-      costMs[to] = Long.MAX_VALUE;
-      for (int from = 0; from < to; from++) {
-        WaveDraft draft = draft(from, to);
+    for (int from = 0; from < drafts.size(); from++) {
+      int to = from;
+      for (WaveDraft draft : drafts.get(from)) {
+        to++;
         if (costMs[from] + draft.cost().totalMs() < costMs[to]) {
           costMs[to] = costMs[from] + draft.cost().totalMs();
           last[to] = draft;
@@ -124,6 +158,33 @@ public final class Waves {
     return path;
   }
 
+  /** Does not look farther than the last piece that may be brought then. */
+  private List<WaveDraft> draftsFrom(int fromPoint) {
+    int from = points[fromPoint];
+    WaveSearch search = new WaveSearch(timbers, room);
+    if (withoutPiles.contains(from)) {
+      return List.of(search.straight(from, points[fromPoint + 1]));
+    }
+    int farthest = search.farthest(from, near(fromPoint));
+    List<WaveDraft> all = new ArrayList<>();
+    WaveDraft longest = search.straight(from, from);
+    for (int to = fromPoint + 1; to == fromPoint + 1 || points[to - 1] < farthest; to++) {
+      longest = best(search, longest, points[to]);
+      all.add(longest);
+    }
+    return List.copyOf(all);
+  }
+
+  private WaveDraft best(WaveSearch search, WaveDraft shorter, int to) {
+    int from = shorter.from();
+    return search.best(
+        shorter,
+        to,
+        near(indexOf(from)),
+        room.heightsM(from, to),
+        mostLayers.getOrDefault(from, Map.of()));
+  }
+
   /** Up to where a wave brings whatever pays; of what comes later only what is dug out before. */
   private int near(int fromPoint) {
     int ahead = (int) task.settings().get(Setting.COURSES_AHEAD);
@@ -134,26 +195,10 @@ public final class Waves {
     return Arrays.binarySearch(points, laid);
   }
 
-  private WaveDraft draft(int fromPoint, int toPoint) {
-    int from = points[fromPoint];
-    int to = points[toPoint];
-    return known.computeIfAbsent(
-        (long) fromPoint << 32 | toPoint,
-        key ->
-            withoutPiles.contains(from)
-                ? search.straight(from, to)
-                : search.best(
-                    from,
-                    to,
-                    near(fromPoint),
-                    room.heightsM(from, to),
-                    mostLayers.getOrDefault(from, Map.of())));
-  }
-
-  private List<Wave> written(List<WaveDraft> drafts) {
+  private List<Wave> written(List<WaveDraft> chosen) {
     WaveWriter writer = new WaveWriter(timbers, room);
     List<Wave> waves = new ArrayList<>();
-    for (WaveDraft draft : drafts) {
+    for (WaveDraft draft : chosen) {
       if (!draft.piles().isEmpty()) {
         waves.add(writer.wave(waves.size() + 1, draft));
       }
@@ -162,19 +207,19 @@ public final class Waves {
   }
 
   /** Whether some pile may not stand; it gets half its layers from now on, or none. */
-  private boolean learn(List<Wave> waves, List<WaveDraft> drafts, PileCheck check, int round) {
+  private boolean learn(List<Wave> waves, List<WaveDraft> chosen, PileCheck check, int round) {
     boolean learnt = false;
     for (Wave wave : waves) {
       List<String> faulty = check.faulty(wave);
       int from = wave.laidBefore();
       if (!faulty.isEmpty()) {
         learnt = true;
-        WaveDraft draft = drafts.stream().filter(d -> d.from() == from).findFirst().orElseThrow();
+        WaveDraft draft = chosen.stream().filter(d -> d.from() == from).findFirst().orElseThrow();
         if (round >= MOST_REPAIRS) {
           withoutPiles.add(from);
         }
         forbid(wave, draft, faulty.get(faulty.size() - 1));
-        known.keySet().removeIf(key -> points[(int) (key >> 32)] == from);
+        drafts.set(indexOf(from), List.of());
       }
     }
     return learnt;
