@@ -37,6 +37,10 @@ final class PileRules {
     this.mostLayers = Map.copyOf(mostLayers);
   }
 
+  double overhangM() {
+    return overhangM;
+  }
+
   double heightM(int place) {
     return heightsM[place];
   }

@@ -27,7 +27,9 @@ final class Trial {
   private final boolean[] byMachine;
   private final boolean[] mayCome;
 
-  /** What a piece costs by pile, all but picking it there; {@link #NO_WAY} if it cannot be taken. */
+  /**
+   * What a piece costs by pile, all but picking it there; {@link #NO_WAY} if it cannot be taken.
+   */
   private final long[][] wayMs;
 
   private final DugOut dugOut;
@@ -131,8 +133,7 @@ final class Trial {
       return false;
     }
     int[] withAbove = withAbove(pull);
-    boolean better =
-        put(new int[] {pull}, pile) || (withAbove.length > 1 && put(withAbove, pile));
+    boolean better = put(new int[] {pull}, pile) || (withAbove.length > 1 && put(withAbove, pile));
     failed[pull - from][pile] = better ? NEVER : changes;
     return better;
   }
@@ -187,7 +188,8 @@ final class Trial {
     for (int pull : pulls) {
       put(pull, pile);
     }
-    // What is brought is dug out itself no more, and makes others dug out: at most so much is saved.
+    // What is brought is dug out itself no more, and makes others dug out: at most so much is
+    // saved.
     boolean mayPay = costMs() - digsMs < costMs;
     if (mayPay) {
       dig(pulls);

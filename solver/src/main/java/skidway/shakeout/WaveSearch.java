@@ -2,16 +2,12 @@ package skidway.shakeout;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import skidway.rules.Setting;
-import skidway.timber.Piece;
-import skidway.timber.Section;
 
 /**
  * Looks for the best piles of one wave: again and again the pile that saves most, filled as well as
@@ -19,15 +15,6 @@ import skidway.timber.Section;
  * out every piece that does not pay.
  */
 final class WaveSearch {
-  /** Places that are filled exactly before the best of them is taken. */
-  private static final int PLACES_FILLED = 10;
-
-  /** Piles begun at once with a piece and all that lies over it. */
-  private static final int EMPTY_PILES = 4;
-
-  /** Timbers that a fill chooses among. */
-  private static final int MOST_TIMBERS = 60;
-
   private final Timbers timbers;
   private final Room room;
   private final Pricing pricing;
@@ -82,50 +69,37 @@ final class WaveSearch {
     return thinned(best, rules);
   }
 
+  /**
+   * The better of a wave and what is found when one of its piles after the other is left out.
+   *
+   * @param again looks for the best wave, beginning with another
+   */
+  WaveDraft withPilesAnew(WaveDraft draft, UnaryOperator<WaveDraft> again) {
+    WaveDraft best = draft;
+    for (PileDraft pile : draft.piles()) {
+      List<PileDraft> others =
+          best.piles().stream().filter(other -> other.place() != pile.place()).toList();
+      best = cheaper(best, again.apply(priced(draft.from(), draft.to(), others)));
+    }
+    return best;
+  }
+
   private IntStream mayCome(int from, int to, int near) {
     return IntStream.range(from, to)
         .filter(i -> mayBeBrought(i, from) && (i < near || isDugBefore(i, near)));
   }
 
   private WaveDraft withOneMore(WaveDraft draft, List<Integer> mayCome, PileRules rules) {
-    boolean[] brought = new boolean[draft.to() - draft.from()];
-    draft.piles().forEach(pile -> pile.pulls().forEach(i -> brought[i - draft.from()] = true));
-    Aside aside = new Aside(timbers, draft.from(), brought);
-    List<Integer> open = mayCome.stream().filter(i -> !brought[i - draft.from()]).toList();
-    double[][] bringM = room.bringM(draft.from());
-    List<Prospect> prospects = new ArrayList<>();
-    for (int place = 0; place < room.places.size(); place++) {
-      if (rules.heightM(place) > 0 && isFree(place, draft)) {
-        prospects.addAll(prospects(place, open, aside, bringM, trips.most - draft.trips()));
-      }
-    }
-    prospects.sort(Comparator.comparingLong(Prospect::mostMs).reversed());
-    WaveDraft begun = improved(draft, withEmpty(draft.piles(), prospects), mayCome, rules);
-    WaveDraft best = cheaper(draft, begun);
-    for (Prospect prospect : prospects.subList(0, Math.min(PLACES_FILLED, prospects.size()))) {
-      Optional<PileDraft> pile = filled(prospect, rules, trips.most - draft.trips());
-      if (pile.isPresent()) {
-        WaveDraft with = improved(draft, and(draft.piles(), pile.get()), mayCome, rules);
-        best = cheaper(best, with);
-      }
+    Prospects prospects = new Prospects(timbers, room, pricing, trips, rules, draft, mayCome);
+    WaveDraft best = cheaper(draft, improved(draft, prospects.begun(), mayCome, rules));
+    for (PileDraft pile : prospects.filled()) {
+      best = cheaper(best, improved(draft, and(draft.piles(), pile), mayCome, rules));
     }
     return best;
   }
 
   private static WaveDraft cheaper(WaveDraft one, WaveDraft other) {
     return other.cost().totalMs() < one.cost().totalMs() ? other : one;
-  }
-
-  /** Piles and room for a few more, none in the way of another. */
-  private List<PileDraft> withEmpty(List<PileDraft> piles, List<Prospect> prospects) {
-    List<PileDraft> all = new ArrayList<>(piles);
-    for (Prospect prospect : prospects) {
-      if (all.size() < piles.size() + EMPTY_PILES
-          && all.stream().noneMatch(pile -> room.clash(prospect.place, pile.place()))) {
-        all.add(new PileDraft(prospect.place, List.of(), List.of()));
-      }
-    }
-    return all;
   }
 
   private WaveDraft improved(
@@ -150,10 +124,6 @@ final class WaveSearch {
         .anyMatch(lower -> timbers.turn[lower] < Math.min(near, timbers.turn[i]));
   }
 
-  private boolean isFree(int place, WaveDraft draft) {
-    return draft.piles().stream().noneMatch(pile -> room.clash(place, pile.place()));
-  }
-
   private WaveDraft priced(int from, int to, List<PileDraft> piles) {
     return new WaveDraft(from, to, piles, pricing.cost(from, to, piles));
   }
@@ -161,143 +131,6 @@ final class WaveSearch {
   private static List<PileDraft> and(List<PileDraft> piles, PileDraft more) {
     List<PileDraft> all = new ArrayList<>(piles);
     all.add(more);
-    return all;
-  }
-
-  /** What a piece saves on a place, but for picking it from the pile. */
-  private record Saving(int pull, long byHandMs, long byMachineMs) {
-    long ms(boolean machine) {
-      return machine ? Math.max(byHandMs, byMachineMs) : byHandMs;
-    }
-  }
-
-  /**
-   * Timbers of one section that a place could take.
-   *
-   * @param lots bundles of which the machine brings what it brings cheaper
-   * @param mostMs more than this they do not save
-   */
-  private record Prospect(int place, List<Saving> savings, List<String> lots, long mostMs) {}
-
-  private List<Prospect> prospects(
-      int place, List<Integer> open, Aside aside, double[][] bringM, int tripsLeft) {
-    Map<Section, List<Saving>> bySection = new LinkedHashMap<>();
-    double roomM = room.places.get(place).footprint().lengthM();
-    for (int i : open) {
-      Piece piece = timbers.piece(i);
-      double metres = bringM[timbers.stack[i]][place];
-      if (piece.lengthM() <= roomM + 1e-9 && Double.isFinite(metres)) {
-        long asideMs = aside.isAside(i) && !aside.isAsideIfBrought(i) ? 1 : 0;
-        long savedMs =
-            timbers.carryMs[i]
-                + asideMs * timbers.time.rehandleMs(1)
-                - pricing.fromPileMs(i, place);
-        bySection
-            .computeIfAbsent(piece.section(), section -> new ArrayList<>())
-            .add(
-                new Saving(
-                    i,
-                    savedMs - pricing.bringMs(i, metres) - pricing.layMs(false),
-                    savedMs - pricing.layMs(true)));
-      }
-    }
-    List<Prospect> all = new ArrayList<>();
-    bySection.values().forEach(savings -> all.add(prospect(place, savings, tripsLeft)));
-    return all.stream().filter(prospect -> prospect.mostMs > 0).toList();
-  }
-
-  private Prospect prospect(int place, List<Saving> savings, int tripsLeft) {
-    List<String> lots = tripsLeft > 0 ? lots(place, savings, tripsLeft) : List.of();
-    long mostMs =
-        savings.stream()
-            .mapToLong(s -> Math.max(0, s.ms(lots.contains(timbers.bundle(s.pull).id()))))
-            .sum();
-    return new Prospect(place, savings, lots, mostMs);
-  }
-
-  /** Bundles of which a trip saves more than it takes, those that save most first. */
-  private List<String> lots(int place, List<Saving> savings, int tripsLeft) {
-    Map<String, Long> surplusMs = new TreeMap<>();
-    Map<String, Integer> first = new TreeMap<>();
-    for (Saving s : savings) {
-      String id = timbers.bundle(s.pull).id();
-      long more = Math.max(0, s.byMachineMs) - Math.max(0, s.byHandMs);
-      surplusMs.merge(id, Math.max(0, more), Long::sum);
-      first.putIfAbsent(id, s.pull);
-    }
-    surplusMs.replaceAll(
-        (id, ms) -> ms <= 0 ? 0 : ms - trips.leastMs(first.getOrDefault(id, 0), place).orElse(ms));
-    return surplusMs.entrySet().stream()
-        .filter(lot -> lot.getValue() > 0)
-        .sorted(
-            Map.Entry.<String, Long>comparingByValue(Comparator.reverseOrder())
-                .thenComparing(Map.Entry.comparingByKey()))
-        .limit(tripsLeft)
-        .map(Map.Entry::getKey)
-        .toList();
-  }
-
-  private Optional<PileDraft> filled(Prospect prospect, PileRules rules, int tripsLeft) {
-    List<Saving> best =
-        prospect.savings.stream()
-            .sorted(
-                Comparator.comparingLong((Saving s) -> -saved(prospect, s))
-                    .thenComparing(Saving::pull))
-            .limit(MOST_TIMBERS)
-            .toList();
-    Piece like = timbers.piece(best.get(0).pull);
-    int perLayer = pricing.perLayer(like);
-    List<PileFill.Timber> timbersToLay =
-        best.stream().map(s -> timber(s, saved(prospect, s))).toList();
-    PileFill fill =
-        new PileFill(
-            perLayer, overhangM, (people, layer) -> pricing.pilePickMs(like, people, layer));
-    int most = rules.most(prospect.place, like);
-    List<Integer> pulls = List.of();
-    while (most > 0) {
-      pulls = fill.best(timbersToLay, most).stream().map(PileFill.Timber::pull).toList();
-      if (pulls.isEmpty() || rules.bears(prospect.place, pulls)) {
-        break;
-      }
-      most = Math.min(most, pulls.size()) - 1;
-    }
-    if (most <= 0 || pulls.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new PileDraft(prospect.place, pulls, tripsOf(prospect, pulls, tripsLeft)));
-  }
-
-  private long saved(Prospect prospect, Saving s) {
-    return s.ms(prospect.lots.contains(timbers.bundle(s.pull).id()));
-  }
-
-  private PileFill.Timber timber(Saving s, long gainMs) {
-    return new PileFill.Timber(
-        s.pull, timbers.piece(s.pull).lengthM(), timbers.people[s.pull], gainMs);
-  }
-
-  /** The trips that pay, of what went into the pile. */
-  private List<PileDraft.Trip> tripsOf(Prospect prospect, List<Integer> pulls, int tripsLeft) {
-    List<PileDraft.Trip> all = new ArrayList<>();
-    for (String lot : prospect.lots) {
-      List<Saving> gains =
-          prospect.savings.stream()
-              .filter(s -> pulls.contains(s.pull) && timbers.bundle(s.pull).id().equals(lot))
-              .filter(s -> s.byMachineMs > s.byHandMs)
-              .toList();
-      long gainMs = gains.stream().mapToLong(s -> s.byMachineMs - s.byHandMs).sum();
-      List<PileDraft.Trip> some =
-          gains.isEmpty()
-              ? List.of()
-              : trips.trips(
-                  gains.stream().map(Saving::pull).toList(),
-                  prospect.place,
-                  tripsLeft - all.size());
-      long costMs = some.stream().mapToLong(t -> timbers.time.liftMs(t.lift().driveM())).sum();
-      if (costMs < gainMs) {
-        all.addAll(some);
-      }
-    }
     return all;
   }
 

@@ -39,7 +39,6 @@ public final class Waves {
   /** By refill point, what a wave from it could be, by how many refill points it lasts. */
   private final List<List<WaveDraft>> drafts = new ArrayList<>();
 
-
   private final Set<WaveDraft> polished = ConcurrentHashMap.newKeySet();
 
   /** Most layers by refill point and place, for piles that turned out too much. */
@@ -123,12 +122,15 @@ public final class Waves {
     return path;
   }
 
-  /** Looks for a wave anew, from nothing instead of from a shorter one. */
+  /** Looks for a wave from nothing as well as from a shorter one, and for each pile anew. */
   private void polish(WaveDraft draft) {
     int from = indexOf(draft.from());
     WaveSearch search = new WaveSearch(timbers, room);
     WaveDraft anew = best(search, search.straight(draft.from(), draft.from()), draft.to());
-    WaveDraft better = anew.cost().totalMs() < draft.cost().totalMs() ? anew : draft;
+    WaveDraft better =
+        search.withPilesAnew(
+            anew.cost().totalMs() < draft.cost().totalMs() ? anew : draft,
+            other -> best(search, other, draft.to()));
     List<WaveDraft> all = new ArrayList<>(drafts.get(from));
     all.set(all.indexOf(draft), better);
     drafts.set(from, all);
