@@ -51,28 +51,11 @@ public final class Main {
 
   /** The same by another clock; otherwise the site is where the computer is. */
   static int run(Screen screen, StopButton stop, Clock clock, String... args) {
-    CommandLine line =
-        new CommandLine(new Main())
-            .addSubcommand(new SiteCommand(screen))
-            .addSubcommand(new SchemaCommand(screen))
-            .addSubcommand(new ImportCommand(screen))
-            .addSubcommand(new CheckCommand(screen))
-            .addSubcommand(new StageCommand(screen, stop))
-            .addSubcommand(new RestageCommand(screen, stop))
-            .addSubcommand(new ChangesCommand(screen))
-            .addSubcommand(new AuditCommand(screen))
-            .addSubcommand(new WavesCommand(screen))
-            .addSubcommand(new PrintCommand(screen))
-            .addSubcommand(new ReadTagCommand(screen))
-            .addSubcommand(new RecordCommand(screen, clock))
-            .addSubcommand(new ReceiveCommand(screen, clock))
-            .addSubcommand(new StatusCommand(screen))
-            .addSubcommand(new RulesCommand(screen))
-            .addSubcommand(new DemoCommand(screen, stop))
-            .addSubcommand(new CommandLine.HelpCommand())
-            .setOut(screen.results())
-            .setErr(screen.talk())
-            .setExecutionExceptionHandler((e, command, parsed) -> explain(screen, e));
+    CommandLine line = new CommandLine(new Main());
+    new Commands(screen, stop, clock).addTo(line, args);
+    line.setOut(screen.results())
+        .setErr(screen.talk())
+        .setExecutionExceptionHandler((e, command, parsed) -> explain(screen, e));
     int code = args.length == 0 ? usage(line, screen) : executed(line, screen, args);
     screen.results().flush();
     screen.talk().flush();

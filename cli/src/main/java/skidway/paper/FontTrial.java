@@ -2,6 +2,8 @@ package skidway.paper;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.fontbox.ttf.GlyphTable;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -26,6 +28,9 @@ final class FontTrial {
   static boolean prints(FontSource font, List<Integer> letters) {
     try (PDDocument document = new PDDocument();
         TrueTypeFont read = font.read()) {
+      if (!outlinesFit(read)) {
+        return false;
+      }
       PDType0Font embedded = PDType0Font.load(document, read, true);
       for (int letter : letters) {
         String text = Character.toString(letter);
@@ -39,5 +44,15 @@ final class FontTrial {
       // The library throws whatever it stumbles over in the tables of a damaged font.
       return false;
     }
+  }
+
+  /**
+   * Whether no letter's outline is longer than all of them: a damaged font may say that one takes
+   * gigabytes, and the library makes room before it reads.
+   */
+  private static boolean outlinesFit(TrueTypeFont font) throws IOException {
+    long[] begins = font.getIndexToLocation().getOffsets();
+    long all = font.getTableMap().get(GlyphTable.TAG).getLength();
+    return IntStream.range(1, begins.length).allMatch(i -> begins[i] - begins[i - 1] <= all);
   }
 }

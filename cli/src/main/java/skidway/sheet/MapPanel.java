@@ -44,9 +44,11 @@ record MapPanel(PanelItem scaleBar, List<PanelItem> cards, List<PanelItem> legen
    * everything but the cards.
    */
   double heightMm(int columns, double plentyMm) {
+    Panel everything = with(cards.size());
+    Panel withoutCards = with(0);
     double height = STEP;
-    while (with(cards.size()).columns(height) > columns
-        && (height < plentyMm || with(0).columns(height) > columns)) {
+    while (everything.columns(height) > columns
+        && (height < plentyMm || withoutCards.columns(height) > columns)) {
       height += STEP;
     }
     return height;

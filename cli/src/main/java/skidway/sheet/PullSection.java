@@ -1,7 +1,9 @@
 package skidway.sheet;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import skidway.plan.Plan;
 import skidway.plan.Task;
 import skidway.plan.Wave;
@@ -66,11 +68,13 @@ final class PullSection {
             "Weighs at most",
             "People",
             "Rehandle first");
+    Map<Group, List<PullLine>> groups =
+        lines.stream().collect(Collectors.groupingBy(PullSection::group));
     Optional<Group> under = Optional.empty();
     for (PullLine line : lines) {
       Group group = group(line);
       if (!under.equals(Optional.of(group))) {
-        heading(table.group(), group, lines);
+        heading(table.group(), group, groups.getOrDefault(group, List.of()));
         under = Optional.of(group);
       }
       row(table, line);
@@ -82,8 +86,7 @@ final class PullSection {
     return new Group(line.placement().wall(), line.piece().course());
   }
 
-  private void heading(SheetTable table, Group group, List<PullLine> lines) {
-    List<PullLine> here = lines.stream().filter(line -> group(line).equals(group)).toList();
+  private void heading(SheetTable table, Group group, List<PullLine> here) {
     double footM = here.get(0).placement().bottomM();
     table.openHeading("wall");
     page.leaf("span", "Wall " + group.wall().id() + ", course " + group.course(), "class", "name");

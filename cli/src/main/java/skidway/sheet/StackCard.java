@@ -12,8 +12,11 @@ import skidway.units.Figures;
  *
  * @param top number of the highest tier on this card, 1 for the lowest of the stack
  * @param bottom number of the lowest tier on this card
+ * @param names lines of each bundle's name, in the order in which they are drawn: cut once, because
+ *     a card's height is asked for again and again until a panel fits
  */
-record StackCard(StackView stack, int top, int bottom, Figures figures) implements PanelItem {
+record StackCard(StackView stack, int top, int bottom, Figures figures, List<List<String>> names)
+    implements PanelItem {
   private static final int MOST_TIERS = 12;
   private static final int RACK_COLUMNS = 2;
   private static final double HEAD = 6.6;
@@ -33,9 +36,18 @@ record StackCard(StackView stack, int top, int bottom, Figures figures) implemen
     int tiers = stack.tiers().size();
     List<StackCard> all = new ArrayList<>();
     for (int top = tiers; top > 0 || all.isEmpty(); top -= MOST_TIERS) {
-      all.add(new StackCard(stack, top, Math.max(1, top - MOST_TIERS + 1), figures));
+      all.add(cut(stack, top, Math.max(1, top - MOST_TIERS + 1), figures));
     }
     return all;
+  }
+
+  private static StackCard cut(StackView stack, int top, int bottom, Figures figures) {
+    StackCard nameless = new StackCard(stack, top, bottom, figures, List.of());
+    List<List<String>> names =
+        IntStream.rangeClosed(0, top - bottom)
+            .mapToObj(turn -> nameless.lines(nameless.number(turn)))
+            .toList();
+    return new StackCard(stack, top, bottom, figures, names);
   }
 
   @Override
@@ -50,18 +62,15 @@ record StackCard(StackView stack, int top, int bottom, Figures figures) implemen
   /** A row that holds a long name is as high as its lines. */
   private double rowMm(int row) {
     int most = 1;
-    for (int i = row * columns(); i < Math.min((row + 1) * columns(), numbers().size()); i++) {
-      most = Math.max(most, lines(numbers().get(i)).size());
+    for (int i = row * columns(); i < Math.min((row + 1) * columns(), names.size()); i++) {
+      most = Math.max(most, names.get(i).size());
     }
     return ROW + (most - 1) * LINE;
   }
 
-  /** Numbers of the tiers as they are drawn, from the upper left. */
-  private List<Integer> numbers() {
-    return IntStream.rangeClosed(bottom, top)
-        .map(n -> stack.rack() ? n : top + bottom - n)
-        .boxed()
-        .toList();
+  /** Number of a tier by its turn in the drawing, which begins at the upper left. */
+  private int number(int turn) {
+    return stack.rack() ? bottom + turn : top - turn;
   }
 
   private int columns() {
@@ -80,10 +89,10 @@ record StackCard(StackView stack, int top, int bottom, Figures figures) implemen
     double y = at.y() + HEAD;
     for (int row = 0; row < rows(); row++) {
       for (int column = 0; column < columns(); column++) {
-        int i = row * columns() + column;
-        if (i < numbers().size()) {
+        int turn = row * columns() + column;
+        if (turn < names.size()) {
           Box box = Box.at(at.x() + cellMm() * column, y, cellMm(), rowMm(row));
-          bundle(drawing, numbers().get(i), box);
+          bundle(drawing, number(turn), names.get(turn), box);
         }
       }
       y += rowMm(row) + BEARER;
@@ -125,7 +134,7 @@ record StackCard(StackView stack, int top, int bottom, Figures figures) implemen
     drawing.text(mass, new PagePoint(at.x() + Panel.COLUMN, level), MASS.toTheRight());
   }
 
-  private void bundle(Drawing drawing, int number, Box box) {
+  private void bundle(Drawing drawing, int number, List<String> lines, Box box) {
     Tier tier = stack.tiers().get(number - 1);
     Swatch.draw(drawing, tier.loadTurn(), Box.at(box.x0(), box.y0(), SWATCH, box.height()));
     drawing.rect(box, "fill", "none", "stroke", Palette.INK, "stroke-width", "0.35");
@@ -133,7 +142,6 @@ record StackCard(StackView stack, int top, int bottom, Figures figures) implemen
     if (!stack.rack()) {
       drawing.text(level(number), right, TIER.toTheRight());
     }
-    List<String> lines = lines(number);
     double size = LARGEST;
     while (size > SMALLEST && widest(lines, size) > roomMm(number)) {
       size -= 0.2;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import skidway.plan.Task;
 import skidway.site.Deck;
 import skidway.site.KeepClear;
@@ -56,12 +55,14 @@ final class Stakes {
   }
 
   private List<Point> open(List<Point> wanted) {
-    return wanted.stream().filter(p -> TapeFix.best(p, references, sight).isEmpty()).toList();
+    return wanted.stream().filter(p -> !TapeFix.any(p, references, sight)).toList();
   }
 
+  /** Of points for which no two references serve, how many have one that serves with the stake. */
   private long helps(Reference stake, List<Point> open) {
-    List<Reference> with = Stream.concat(references.stream(), Stream.of(stake)).toList();
-    return open.stream().filter(p -> TapeFix.best(p, with, sight).isPresent()).count();
+    return open.stream()
+        .filter(p -> references.stream().anyMatch(r -> TapeFix.serve(p, r, stake, sight)))
+        .count();
   }
 
   /** The farthest first: of those that help as much, the last and nearest is taken. */

@@ -22,12 +22,12 @@ record TapeFix(Point corner, Reference first, Reference second) {
   /** A metre of tape more is as bad as so many degrees further from square. */
   private static final double DEG_PER_METRE = 2;
 
+  /** Of so many references nearest to a spot two often serve, and then few others can do better. */
+  private static final int NEAREST = 8;
+
   /** The best two references for a corner, unless all would cut badly. */
   static Optional<TapeFix> best(Point corner, List<Reference> references, TapeSight sight) {
-    return pairs(references)
-        .map(pair -> leftOf(corner, pair[0], pair[1]))
-        .filter(fix -> fix.good() && fix.inSight(sight))
-        .min(Comparator.comparingDouble(TapeFix::cost));
+    return bestForAll(List.of(corner), references, sight).map(fixes -> fixes.get(0));
   }
 
   /**
@@ -36,12 +36,53 @@ record TapeFix(Point corner, Reference first, Reference second) {
    */
   static List<Optional<TapeFix>> best(
       List<Point> corners, List<Reference> references, TapeSight sight) {
-    return pairs(references)
-        .map(pair -> corners.stream().map(c -> leftOf(c, pair[0], pair[1])).toList())
-        .filter(fixes -> fixes.stream().allMatch(fix -> fix.good() && fix.inSight(sight)))
-        .min(Comparator.comparingDouble(fixes -> fixes.stream().mapToDouble(TapeFix::cost).sum()))
+    return bestForAll(corners, references, sight)
         .map(fixes -> fixes.stream().map(Optional::of).toList())
         .orElseGet(() -> corners.stream().map(c -> best(c, references, sight)).toList());
+  }
+
+  private static Optional<List<TapeFix>> bestForAll(
+      List<Point> corners, List<Reference> references, TapeSight sight) {
+    List<Reference> seen =
+        references.stream()
+            .filter(r -> corners.stream().allMatch(c -> sight.isClear(r.at(), c)))
+            .toList();
+    List<Reference> nearest =
+        seen.stream()
+            .sorted(Comparator.comparingDouble(r -> tapesM(r, corners)))
+            .limit(NEAREST)
+            .toList();
+    double most = cheapest(corners, nearest).map(TapeFix::cost).orElse(Double.POSITIVE_INFINITY);
+    List<Reference> worthTrying =
+        seen.stream().filter(r -> DEG_PER_METRE * tapesM(r, corners) <= most).toList();
+    return cheapest(corners, worthTrying);
+  }
+
+  private static double tapesM(Reference reference, List<Point> corners) {
+    return corners.stream().mapToDouble(reference.at()::distanceTo).sum();
+  }
+
+  private static Optional<List<TapeFix>> cheapest(List<Point> corners, List<Reference> seen) {
+    return pairs(seen)
+        .map(pair -> corners.stream().map(c -> leftOf(c, pair[0], pair[1])).toList())
+        .filter(fixes -> fixes.stream().allMatch(TapeFix::good))
+        .min(Comparator.comparingDouble(TapeFix::cost));
+  }
+
+  private static double cost(List<TapeFix> fixes) {
+    return fixes.stream().mapToDouble(TapeFix::cost).sum();
+  }
+
+  /** Whether any two references serve for a corner. */
+  static boolean any(Point corner, List<Reference> references, TapeSight sight) {
+    return pairs(references).anyMatch(pair -> serve(corner, pair[0], pair[1], sight));
+  }
+
+  /** Whether these two serve. */
+  static boolean serve(Point corner, Reference a, Reference b, TapeSight sight) {
+    return leftOf(corner, a, b).good()
+        && sight.isClear(a.at(), corner)
+        && sight.isClear(b.at(), corner);
   }
 
   private static Stream<Reference[]> pairs(List<Reference> references) {
@@ -60,10 +101,6 @@ record TapeFix(Point corner, Reference first, Reference second) {
 
   boolean good() {
     return angleDeg() >= LEAST_DEG && angleDeg() <= 180 - LEAST_DEG && leftM() >= LEAST_OFF_LINE_M;
-  }
-
-  private boolean inSight(TapeSight sight) {
-    return sight.isClear(first.at(), corner) && sight.isClear(second.at(), corner);
   }
 
   double firstM() {

@@ -112,6 +112,24 @@ class ImportTest {
   }
 
   @Test
+  void aColumnOfPeoplesOwnStaysWhateverTheyCallIt() throws IOException {
+    Path job = empty("cabin");
+    String[] options = {"--load", "L1", "--call", "Weymouthskiefer=eastern white pine"};
+    take(job, LISTS.resolve("millimetres.csv"), options);
+    List<String> rows = new ArrayList<>(Files.readAllLines(job.resolve("pieces.csv")));
+    rows.replaceAll(row -> row + (row.startsWith("mark,") ? ",load" : ",by crane"));
+    Files.write(job.resolve("pieces.csv"), rows);
+    Charset windows = Charset.forName("windows-1252");
+    String list = Files.readString(LISTS.resolve("millimetres.csv"), windows);
+    Path corrected =
+        Files.writeString(dir.resolve("own.csv"), list.replace("3300,0", "3290,0"), windows);
+    assertThat(take(job, corrected, "--load", "L1", "--replace").code()).isEqualTo(ExitCode.FINE);
+    assertThat(Files.readAllLines(job.resolve("pieces.csv")))
+        .hasSameSizeAs(rows)
+        .allMatch(row -> row.endsWith(",load") || row.endsWith(",by crane"));
+  }
+
+  @Test
   void aNearlyEmptyJobIsFilledAndToldWhatItLacks() throws IOException {
     Path job = empty("cabin");
     Files.delete(job.resolve("site.json"));

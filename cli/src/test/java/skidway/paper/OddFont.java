@@ -12,12 +12,23 @@ import java.util.List;
 
 /** Makes fonts that have a letter which our own lack, by giving one of our letters its number. */
 public final class OddFont {
+  private static final int GLYPH_OF_X = 59;
+
   private OddFont() {}
 
   /** A font that has lost its OS/2 table, without which none goes into a PDF. */
   public static Path withoutOs2(Path file) throws IOException {
     byte[] font = Files.readAllBytes(with(0x6728, file));
     return Files.write(file, without(tables(font).indexOf("OS/2"), font));
+  }
+
+  /** A font that says of one letter that its outline takes two gigabytes. */
+  static Path withHugeLetter(int letter, Path file) throws IOException {
+    byte[] font = Files.readAllBytes(with(letter, file));
+    ByteBuffer bytes = ByteBuffer.wrap(font);
+    int begins = bytes.getInt(entry(tables(font).indexOf("loca")) + 8);
+    bytes.putInt(begins + 4 * (GLYPH_OF_X + 1), Integer.MAX_VALUE);
+    return Files.write(file, font);
   }
 
   /** The font with the table at this place in its directory under a name that nobody looks for. */
@@ -56,11 +67,10 @@ public final class OddFont {
 
   /** Format 12 of the OpenType specification's cmap table: one group of one letter. */
   private static void writeMap(ByteBuffer bytes, int at, int letter) {
-    int glyphOfX = 59;
     bytes.position(at);
     bytes.putShort((short) 0).putShort((short) 1);
     bytes.putShort((short) 3).putShort((short) 10).putInt(12);
     bytes.putShort((short) 12).putShort((short) 0).putInt(28).putInt(0).putInt(1);
-    bytes.putInt(letter).putInt(letter).putInt(glyphOfX);
+    bytes.putInt(letter).putInt(letter).putInt(GLYPH_OF_X);
   }
 }

@@ -1,6 +1,7 @@
 package skidway.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -63,6 +64,14 @@ class SpoiltFontTest {
       }
     }
     assertThat(refused).contains("OS/2", "cmap", "glyf", "head", "hmtx", "post");
+  }
+
+  @Test
+  void aFontOfWhichOneLetterWouldFillTheMemoryIsRefused() throws IOException {
+    Path file = OddFont.withHugeLetter(0x6728, dir.resolve("huge.ttf"));
+    assertThatExceptionOfType(BadFont.class)
+        .isThrownBy(() -> FontSearch.with(Optional.of(file), List.of()))
+        .satisfies(e -> assertThat(e.sentence()).contains("huge.ttf", "damaged", "Way out"));
   }
 
   /** Most of the changes fall on the tables' directory, at the beginning. */

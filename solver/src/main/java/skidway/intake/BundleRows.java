@@ -46,7 +46,7 @@ final class BundleRows {
     Map<String, List<NewPiece>> groups = new LinkedHashMap<>();
     Map<String, Integer> perLoad = new HashMap<>();
     for (NewPiece piece : pieces) {
-      String load = piece.field("load");
+      String load = piece.load();
       String name = piece.field("bundle");
       if (name.isEmpty() && bundleSize.isPresent()) {
         int number = perLoad.merge(load, 1, Integer::sum);
@@ -70,11 +70,10 @@ final class BundleRows {
             "fill it in, or say --bundle-size");
         continue;
       }
-      String load = first.field("load");
+      String load = first.load();
       int turn = turns.merge(load, 1, Integer::sum);
-      counted |= first.field("off_order").isEmpty();
-      String offOrder =
-          first.field("off_order").isEmpty() ? Integer.toString(turn) : first.field("off_order");
+      counted |= first.offOrder().isEmpty();
+      String offOrder = first.offOrder().isEmpty() ? Integer.toString(turn) : first.offOrder();
       bundles.add(bundle(group, load, offOrder));
     }
     notes.add(

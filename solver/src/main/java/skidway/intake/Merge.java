@@ -34,9 +34,6 @@ final class Merge {
           "bundle",
           "mass");
 
-  /** Fields of a row of the list that belong into the table of bundles. */
-  private static final Set<String> OF_BUNDLES = Set.of("load", "off_order");
-
   private static final Set<String> LENGTHS = Set.of("length", "width", "height");
 
   private final JobTable pieces;
@@ -107,12 +104,8 @@ final class Merge {
       bundleRows.add(keep ? old : withOwn(bundles, old, bundle.fields()));
       for (int i = 0; i < rows.size(); i++) {
         // A bundle packed anew has new layers, its unchanged timbers too.
-        Map<String, String> row = new LinkedHashMap<>(rows.get(i));
-        row.keySet().removeAll(OF_BUNDLES);
-        if (!keep) {
-          row.put("layer", bundle.pieces().get(i).field("layer"));
-        }
-        pieceRows.add(row);
+        String layer = bundle.pieces().get(i).field("layer");
+        pieceRows.add(keep ? rows.get(i) : withLayer(rows.get(i), layer));
       }
     }
     gone.keySet().forEach(mark -> differences.add("- " + mark));
@@ -130,6 +123,15 @@ final class Merge {
         !oldPieces.isEmpty(),
         takenAway,
         oldPieces.isEmpty() ? List.of() : differences);
+  }
+
+  private static Map<String, String> withLayer(Map<String, String> row, String layer) {
+    if (layer.equals(row.get("layer"))) {
+      return row;
+    }
+    Map<String, String> layered = new LinkedHashMap<>(row);
+    layered.put("layer", layer);
+    return layered;
   }
 
   /** A changed row keeps what people wrote into columns of their own. */

@@ -28,6 +28,8 @@ final class PieceRows {
       int lastCourse,
       Optional<Integer> position,
       int count,
+      String load,
+      String offOrder,
       Map<String, String> fields,
       double lengthM,
       double widthM,
@@ -117,6 +119,8 @@ final class PieceRows {
             courses.get()[1],
             position,
             count.get(),
+            load.isEmpty() ? reader.text(row, Meaning.LOAD) : load,
+            table.text(row, Meaning.OFF_ORDER),
             fields,
             length.get().metres(),
             section.get().width().metres(),
@@ -168,8 +172,6 @@ final class PieceRows {
     fields.put("moisture", reader.moisture(row));
     fields.put("bundle", reader.text(row, Meaning.BUNDLE));
     fields.put("layer", table.has(Meaning.LAYER) ? layer(row) : "");
-    fields.put("load", load.isEmpty() ? reader.text(row, Meaning.LOAD) : load);
-    fields.put("off_order", table.text(row, Meaning.OFF_ORDER));
     if (!table.text(row, Meaning.FROM_LEFT).isEmpty()) {
       reader.length(row, Meaning.FROM_LEFT).ifPresent(l -> fields.put("from_left", l.text()));
     }
@@ -204,7 +206,9 @@ final class PieceRows {
         fields.put("course", Integer.toString(course));
         fields.put("position", Integer.toString(position));
         fields.putAll(a.fields());
-        pieces.add(new NewPiece(a.row(), fields, a.lengthM(), a.widthM(), a.heightM()));
+        pieces.add(
+            new NewPiece(
+                a.row(), a.load(), a.offOrder(), fields, a.lengthM(), a.widthM(), a.heightM()));
       }
     }
   }

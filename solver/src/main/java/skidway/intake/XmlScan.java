@@ -40,17 +40,29 @@ final class XmlScan {
     return deep;
   }
 
-  /** Passes over text between tags and within quotes, which is nearly all of a sheet. */
+  /** Passes over what changes nothing: text between tags and within quotes, names within tags. */
   private int next(byte[] bytes, int from, int count) {
-    if (matched >= 0 || (inTag && quote == 0)) {
+    if (matched >= 0) {
       return from;
     }
-    int end = inTag ? quote : '<';
     int i = from;
-    while (i < count && bytes[i] != end && bytes[i] != '<') {
-      i++;
+    if (inTag && quote == 0) {
+      while (i < count && !counts(bytes[i])) {
+        i++;
+      }
+      before = i > from ? bytes[i - 1] : before;
+    } else {
+      int end = inTag ? quote : '<';
+      while (i < count && bytes[i] != end && bytes[i] != '<') {
+        i++;
+      }
     }
     return i;
+  }
+
+  /** Whether a byte within a tag is more than a letter of a name. */
+  private static boolean counts(byte b) {
+    return b == '>' || b == '"' || b == '/' || b == '<' || b == '\'' || b == 0;
   }
 
   private boolean isDocumentType(int c) {

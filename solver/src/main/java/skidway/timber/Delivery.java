@@ -35,7 +35,13 @@ public record Delivery(List<Load> loads, List<Bundle> bundles) {
     return loads.stream().filter(l -> l.id().equals(id)).findFirst();
   }
 
+  /** The bundle of an id; a plain loop, because every step of a plan asks again and again. */
   public Optional<Bundle> bundle(String id) {
-    return bundles.stream().filter(b -> b.id().equals(id)).findFirst();
+    for (Bundle bundle : bundles) {
+      if (bundle.id().equals(id)) {
+        return Optional.of(bundle);
+      }
+    }
+    return Optional.empty();
   }
 }
