@@ -50,7 +50,14 @@ final class WaveSummary {
   private TextTable hours() {
     TextTable table =
         new TextTable(
-            "crew hours", ">bring", ">lay", ">carry", ">pick", ">aside", ">machine", ">all");
+            "crew hours",
+            ">bring",
+            ">lay",
+            ">carry",
+            ">pick",
+            ">aside",
+            task.site().byHand() ? ">off truck" : ">machine",
+            ">all");
     table.row(row("with waves", waves.hours()));
     table.row(row("all straight from bundles", waves.straight()));
     return table;
@@ -98,15 +105,14 @@ final class WaveSummary {
     long carried = wave.brought().stream().filter(piece -> piece.way() == Way.BY_HAND).count();
     lines.add(
         String.format(
-            Locale.ROOT,
-            "Wave %d, %s, for courses %d to %d: %d pieces by hand, %d by machine in %d trips",
-            wave.number(),
-            when,
-            wave.fromCourse(),
-            wave.toCourse(),
-            carried,
-            wave.brought().size() - carried,
-            wave.trips().size()));
+                Locale.ROOT,
+                "Wave %d, %s, for courses %d to %d: %d pieces by hand",
+                wave.number(),
+                when,
+                wave.fromCourse(),
+                wave.toCourse(),
+                carried)
+            + byMachine(wave, carried));
     for (TimberPile pile : wave.piles()) {
       lines.addAll(
           Wrap.sentence(
@@ -122,6 +128,16 @@ final class WaveSummary {
               4));
     }
     return lines;
+  }
+
+  private String byMachine(Wave wave, long carried) {
+    return task.site().byHand()
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            ", %d by machine in %d trips",
+            wave.brought().size() - carried,
+            wave.trips().size());
   }
 
   private static String topFirst(TimberPile pile) {

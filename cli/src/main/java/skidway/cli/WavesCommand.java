@@ -44,7 +44,6 @@ final class WavesCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ChosenPlan chosen = ChosenPlan.of(screen, folder, file);
-    ByHand.refuse(chosen.task(), "waves", folder, ByHand.goOn(folder));
     WavePlan waves =
         Planner.waves(chosen.task(), chosen.plan(), PlanFiles.fingerprint(chosen.file()));
     Path written = WaveFiles.write(chosen.job().folder(), waves);

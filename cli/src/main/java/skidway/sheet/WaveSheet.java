@@ -35,11 +35,18 @@ public final class WaveSheet {
           "Keep the strip between pile and wall free for people, ladders and scaffold. Offcuts go out"
               + " of it, not under it.",
           "A pile near a deck's edge stays lower than the wall beside it. Do not heap more on it than"
-              + " is listed: what the floor carries is its designer's to say.",
-          "Cut bands standing to the side: they spring. Wedge what stays in an opened bundle.");
+              + " is listed: what the floor carries is its designer's to say.");
+
+  private static final String BANDS =
+      "Cut bands standing to the side: they spring. Wedge what stays in an opened bundle.";
+
+  private static final String NO_BANDS =
+      "Timbers lie loose, without bands: take them from the top, and wedge what stays.";
 
   private static final String GOVERNS =
       "The floor's designer and the machine's own chart govern; nobody stands under a load.";
+
+  private static final String GOVERNS_BY_HAND = "The floor's designer and local codes govern.";
 
   private final Markup page;
   private final Task task;
@@ -70,6 +77,7 @@ public final class WaveSheet {
   private void sections() {
     page.open("section", "id", "waves").leaf("h2", "Waves: before the first one").open("ul");
     TEXTS.forEach(text -> page.leaf("li", text));
+    page.leaf("li", task.site().byHand() ? NO_BANDS : BANDS);
     page.close();
     if (waves.waves().isEmpty()) {
       page.leaf("p", "No wave saves time here: pull every piece straight from its bundle.");
@@ -101,7 +109,8 @@ public final class WaveSheet {
     maps(wave);
     carry(wave);
     courseByCourse(wave);
-    page.leaf("p", head.words() + ". " + GOVERNS, "class", "governs");
+    String governs = task.site().byHand() ? GOVERNS_BY_HAND : GOVERNS;
+    page.leaf("p", head.words() + ". " + governs, "class", "governs");
     page.close().line();
   }
 

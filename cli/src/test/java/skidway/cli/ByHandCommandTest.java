@@ -114,12 +114,33 @@ final class ByHandCommandTest {
   }
 
   @Test
-  void wavesAreNotPlannedByHand() {
-    Shell run = Shell.run("waves", us.toString());
-    assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
-    assertThat(run.err())
-        .contains("'waves' plans only for a site where a machine unloads", "Way out: ");
-    assertThat(us.resolve("plans/001-waves.json")).doesNotExist();
+  void wavesArePlannedAndPrintedWithoutAWordOfAMachine() throws IOException {
+    Path job = DemoFolder.copyOf(us, temp.resolve("waves"));
+    cheapPiles(job.resolve("job.json"));
+    String folder = job.toString();
+    fine("stage", folder, "--effort", "200");
+    assertThat(fine("waves", folder))
+        .contains("off truck", "Waves save")
+        .doesNotContain("by machine", "trips", "audit finds");
+    assertThat(job.resolve("out/waves-002.html"))
+        .content()
+        .contains("Timbers lie loose, without bands", "local codes govern", ">by hand<")
+        .doesNotContain("the machine", "by machine", "Cut bands");
+    assertThat(fine("audit", folder)).contains("with its waves: nothing found");
+    fine("print", folder, "--no-pdf", "--only", "pull,signs");
+    assertThat(job.resolve("out/packet-002-pull-signs.html")).content().contains("Pile signs");
+  }
+
+  /** So that waves pay on a house as small as this. */
+  private static void cheapPiles(Path file) throws IOException {
+    String job = Files.readString(file);
+    assertThat(job).contains("\"settings\": {");
+    Files.writeString(
+        file,
+        job.replace(
+            "\"settings\": {",
+            "\"settings\": {\"pileSetUp\": {\"value\": 5, \"reason\": \"test\"},"
+                + " \"layPiece\": {\"value\": 1, \"reason\": \"test\"}"));
   }
 
   /** The truck is half unloaded and timbers are in the walls when the rest is planned anew. */

@@ -34,6 +34,7 @@ final class WaveHours {
   private final List<Placement> order;
   private final CarryWalks walks;
   private final Handling handling;
+  private final HandUnloading hands;
   private final Carrying carrying;
   private final MovedAside aside;
   private final Picking picking;
@@ -53,6 +54,7 @@ final class WaveHours {
     order = pullOrder.placements();
     walks = new CarryWalks(task, pullOrder);
     handling = new Handling(scene, pullOrder);
+    hands = new HandUnloading(scene, walks);
     carrying = new Carrying(scene, walks, handling);
     aside = new MovedAside(scene, pullOrder);
     picking = new Picking(scene);
@@ -60,10 +62,10 @@ final class WaveHours {
     beneath = new Beneath(scene, pullOrder);
   }
 
-  /** What bundles take whatever becomes of their pieces: the machine, and filling racks. */
+  /** What bundles take whatever becomes of their pieces: unloading, moves, and filling racks. */
   private PieceHours bundles() {
     double machineS = handling.machineS() + handling.setDownS() + handling.moveS();
-    return new PieceHours(0, aside.rackedS(), 0, 0, 0, machineS);
+    return new PieceHours(0, aside.rackedS(), 0, 0, 0, machineS + hands.personS());
   }
 
   /** Everything, if every piece is pulled straight from its bundle. */

@@ -18,9 +18,11 @@ final class WaveHoursRules {
   private final Ledger ledger;
   private final ToldHours toldHours;
   private final double roundedS;
+  private final boolean byHand;
 
   WaveHoursRules(Task task, Plan plan) {
     hours = new WaveHours(task, plan);
+    byHand = task.site().byHand();
     ledger = new Ledger(task.figures());
     toldHours = new ToldHours(ledger, task.figures());
     roundedS = ToldHours.ROUNDED_S * task.delivery().pieces().size();
@@ -39,18 +41,23 @@ final class WaveHoursRules {
   }
 
   private void compare(String where, String says, PieceHours told, PieceHours found) {
-    walk(where, says, "carrying to piles", told.bringS(), found.bringS());
-    walk(where, says, "carrying to the walls", told.carryS(), found.carryS());
+    walk(Rule.CARRY, where, says, "carrying to piles", told.bringS(), found.bringS());
+    walk(Rule.CARRY, where, says, "carrying to the walls", told.carryS(), found.carryS());
     exact(Rule.CARRY, where, says, "laying on piles and in racks", told.layS(), found.layS());
     exact(Rule.PICK_HEIGHT, where, says, "picking", told.pickS(), found.pickS());
     exact(Rule.REHANDLE, where, says, "moving pieces aside", told.asideS(), found.asideS());
-    exact(Rule.MACHINE_TIME, where, says, "machine work", told.machineS(), found.machineS());
+    if (byHand) {
+      walk(Rule.HAND_UNLOAD, where, says, "unloading by hand", told.machineS(), found.machineS());
+    } else {
+      exact(Rule.MACHINE_TIME, where, says, "machine work", told.machineS(), found.machineS());
+    }
   }
 
-  private void walk(String where, String says, String work, double toldS, double foundS) {
+  private void walk(
+      Rule rule, String where, String says, String work, double toldS, double foundS) {
     if (Double.isFinite(foundS)) {
       double toleranceS = ToldHours.EXACT_S + roundedS + CarryWalks.ERROR_SHARE * foundS;
-      toldHours.compare(Rule.CARRY, where, says, work, toldS, foundS, toleranceS);
+      toldHours.compare(rule, where, says, work, toldS, foundS, toleranceS);
     }
   }
 

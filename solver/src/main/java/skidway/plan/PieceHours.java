@@ -8,7 +8,8 @@ package skidway.plan;
  * @param carryS carrying pieces to their places on the walls and walking back
  * @param pickS lost at picking pieces too low or too high up
  * @param asideS moving pieces aside, in stacks and inside bundles
- * @param machineS the machine's lifts: off the trucks, set-downs, moves, and trips to piles
+ * @param machineS the machine's lifts: off the trucks, set-downs, moves, and trips to piles;
+ *     without a machine, carrying timbers off the trucks by hand
  */
 public record PieceHours(
     double bringS, double layS, double carryS, double pickS, double asideS, double machineS) {

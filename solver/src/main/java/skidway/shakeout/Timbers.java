@@ -146,7 +146,7 @@ final class Timbers {
         comesAfter[i] = presence.pulledBefore(comes);
         carryMs[i] = time.carryMs(people[i], Math.min(metres[i], NO_WAY_M));
         if (!rack) {
-          double heightM = PickHeight.metres(undersideM, own, packed.layer());
+          double heightM = PickHeight.metres(undersideM, own, task.layerOnSpot(own, packed));
           pickMs[i] = time.pickMs(people[i], heightM);
           beneath[i] = beneath(own, packed, under);
         }
@@ -157,7 +157,7 @@ final class Timbers {
 
   private int[] beneath(Bundle own, PackedPiece packed, List<Integer> under) {
     List<Integer> all = new ArrayList<>(under);
-    own.beneath(packed).forEach(lower -> all.add(order.indexOf(lower)));
+    task.beneathOnSpot(own, packed).forEach(lower -> all.add(order.indexOf(lower)));
     return all.stream().mapToInt(Integer::intValue).sorted().toArray();
   }
 

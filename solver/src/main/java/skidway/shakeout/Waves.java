@@ -93,7 +93,7 @@ public final class Waves {
         with.hours().plus(bundles));
   }
 
-  /** What bundles cost whatever becomes of their pieces: the machine, and filling racks. */
+  /** What bundles cost whatever becomes of their pieces: unloading, moves, and filling racks. */
   private static PieceHours bundles(Task task, Plan plan) {
     Effort effort = plan.effort();
     long racked =
@@ -105,7 +105,8 @@ public final class Waves {
             .mapToLong(bundle -> bundle.pieces().size())
             .sum();
     double layS = racked * task.settings().get(Setting.RACK_PIECE);
-    return new PieceHours(0, layS, 0, 0, 0, effort.machineS() + effort.setDownS() + effort.moveS());
+    double machineS = effort.machineS() + effort.setDownS() + effort.moveS();
+    return new PieceHours(0, layS, 0, 0, 0, machineS + effort.offTruckS());
   }
 
   /** The cheapest way from the first refill point to the last, every wave of it polished. */

@@ -21,7 +21,9 @@ import skidway.plan.TimberPile;
 import skidway.plan.Wave;
 import skidway.plan.Way;
 import skidway.rules.Setting;
+import skidway.site.Footprint;
 import skidway.site.Point;
+import skidway.site.Spot;
 import skidway.site.SpotKind;
 import skidway.timber.Bundle;
 import skidway.timber.Load;
@@ -45,6 +47,8 @@ final class FromTruckToWall {
   /** Where the machine stood when it put a bundle down last. */
   private final Map<String, Point> putDownFrom = new HashMap<>();
 
+  private final Map<String, Spot> spots = new HashMap<>();
+
   /** Where people stand to draw pieces, by spot and pile. */
   private final Map<String, Point> accessOf = new HashMap<>();
 
@@ -65,6 +69,7 @@ final class FromTruckToWall {
     for (Bundle bundle : task.delivery().bundles()) {
       bundle.pieces().forEach(piece -> site.placeOf.put(piece.mark(), bundle.loadId()));
     }
+    plan.stacks().forEach(stack -> site.spots.put(stack.spot().id(), stack.spot()));
     plan.steps().forEach(site::unload);
     plan.stacks().forEach(site::put);
     List<Placement> order = task.pullOrder().placements();
@@ -90,6 +95,10 @@ final class FromTruckToWall {
   }
 
   private void unload(Step step) {
+    if (task.site().byHand()) {
+      carryOff(step);
+      return;
+    }
     Bundle bundle = task.delivery().bundle(step.bundleId()).orElseThrow();
     Load load = task.delivery().load(bundle.loadId()).orElseThrow();
     Point truck = task.site().truckStand(load.truckStandId()).orElseThrow().area().centre();
@@ -97,6 +106,30 @@ final class FromTruckToWall {
     putDownFrom.put(bundle.id(), stand(step.standId()));
     lift(from.distanceTo(stand(step.standId())));
     bundle.pieces().forEach(piece -> move(piece.mark(), step.fromId(), step.toId()));
+  }
+
+  /** Every timber by two people, from the nearer long side of its truck. */
+  private void carryOff(Step step) {
+    Bundle bundle = task.delivery().bundle(step.bundleId()).orElseThrow();
+    Load load = task.delivery().load(bundle.loadId()).orElseThrow();
+    Footprint truck = task.site().truckStand(load.truckStandId()).orElseThrow().area();
+    Point along = truck.along();
+    boolean isLong = truck.lengthM() > truck.widthM();
+    Point off =
+        isLong ? along.turnedLeft().times(truck.widthM() / 2) : along.times(truck.lengthM() / 2);
+    Point to = spots.get(step.toId()).access();
+    double metres =
+        Math.min(
+            map().metres(truck.centre().plus(off), to),
+            map().metres(truck.centre().minus(off), to));
+    for (Piece piece : bundle.pieces()) {
+      move(piece.mark(), step.fromId(), step.toId());
+      seconds += walk(metres);
+    }
+    if (spots.get(step.toId()).kind() != SpotKind.RACK) {
+      seconds += setting(Setting.PILE_SET_UP);
+      seconds += setting(Setting.LAY_PIECE) * bundle.pieces().size();
+    }
   }
 
   private void lift(double driveM) {
@@ -131,16 +164,22 @@ final class FromTruckToWall {
       int layers = bundle.packed().stream().mapToInt(PackedPiece::layer).max().orElseThrow();
       for (PackedPiece packed : bundle.packed()) {
         String mark = packed.piece().mark();
-        heightOf.put(mark, topM + bundle.heightM() / layers * (packed.layer() - 0.5));
+        int layer = turned(packed.layer(), layers);
+        heightOf.put(mark, topM + bundle.heightM() / layers * (layer - 0.5));
         List<String> under = new ArrayList<>(lower);
         bundle.packed().stream()
-            .filter(other -> other.layer() < packed.layer())
+            .filter(other -> turned(other.layer(), layers) < layer)
             .forEach(other -> under.add(other.piece().mark()));
         beneath.put(mark, under);
       }
       topM += bundle.heightM();
       bundle.pieces().forEach(piece -> lower.add(piece.mark()));
     }
+  }
+
+  /** What people carry off first was on top and lies lowest. */
+  private int turned(int layer, int layers) {
+    return task.site().byHand() ? layers + 1 - layer : layer;
   }
 
   private void bringIn(Wave wave, double now) {

@@ -42,16 +42,25 @@ record MixedHouse(Task task, Plan plan) {
   }
 
   static MixedHouse of(long seed, double trips, double coursesAhead) {
-    List<Spot> spots = new ArrayList<>();
-    for (int s = 0; s < BUNDLES / 2; s++) {
-      spots.add(spot("Y" + (s + 1), "yard", 8 + 4 * s, 7.5, 3.2, 0.8));
-    }
     Machine machine =
         new Machine(
             "test machine",
             List.of(
                 new MachineStand("M", new Point(24, 5)), new MachineStand("N", new Point(24, 20))),
             List.of(new ChartRow(30, 3000)));
+    return of(seed, machine, trips, coursesAhead);
+  }
+
+  /** All that comes off the truck is carried by people. */
+  static MixedHouse byHand(long seed) {
+    return of(seed, Machine.NONE, 0, Settings.defaults().get(Setting.COURSES_AHEAD));
+  }
+
+  private static MixedHouse of(long seed, Machine machine, double trips, double coursesAhead) {
+    List<Spot> spots = new ArrayList<>();
+    for (int s = 0; s < BUNDLES / 2; s++) {
+      spots.add(spot("Y" + (s + 1), "yard", 8 + 4 * s, 7.5, 3.2, 0.8));
+    }
     Site site = aSite().machine(machine).spots(spots.toArray(Spot[]::new)).build();
     Task task =
         Tasks.task(site, settings(trips, coursesAhead), bundles(seed).toArray(Bundle[]::new));

@@ -9,10 +9,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import skidway.audit.Finding;
 import skidway.audit.WaveAudit;
 import skidway.plan.Brought;
+import skidway.plan.PieceHours;
 import skidway.plan.Wave;
 import skidway.plan.WavePlan;
+import skidway.rules.Rule;
 
 class WavesTest {
   private static WavePlan waves(MixedHouse house) {
@@ -31,6 +34,41 @@ class WavesTest {
         .isCloseTo(FromTruckToWall.seconds(house.task(), house.plan(), waves.waves()), within(1.0));
     assertThat(waves.straight().totalS())
         .isCloseTo(FromTruckToWall.seconds(house.task(), house.plan(), List.of()), within(1.0));
+  }
+
+  /** Layers lie upside down then, and people carry what a machine would lift. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2})
+  void soAreThoseOfASiteWithoutAMachine(long seed) {
+    MixedHouse house = MixedHouse.byHand(seed).staged();
+    assertThat(house.plan().unplaced()).isEmpty();
+    WavePlan waves = waves(house);
+    assertThat(waves.waves()).isNotEmpty();
+    double straightS = FromTruckToWall.seconds(house.task(), house.plan(), List.of());
+    assertThat(house.plan().effort().totalS()).isCloseTo(straightS, within(1.0));
+    assertThat(waves.straight().totalS()).isCloseTo(straightS, within(1.0));
+    assertThat(waves.hours().totalS())
+        .isCloseTo(FromTruckToWall.seconds(house.task(), house.plan(), waves.waves()), within(1.0));
+    assertThat(waves.hours().totalS()).isLessThan(straightS - 60);
+    WaveAudit audit = new WaveAudit(house.task(), house.plan());
+    assertThat(audit.findings(waves)).isEmpty();
+    assertThat(audit.findings(withoutCarryingOff(waves)))
+        .extracting(Finding::rule)
+        .containsOnly(Rule.HAND_UNLOAD);
+  }
+
+  private static WavePlan withoutCarryingOff(WavePlan waves) {
+    PieceHours told = waves.hours();
+    PieceHours less =
+        new PieceHours(
+            told.bringS(),
+            told.layS(),
+            told.carryS(),
+            told.pickS(),
+            told.asideS(),
+            told.machineS() / 2);
+    return new WavePlan(
+        waves.jobName(), waves.revision(), waves.plan(), waves.waves(), waves.straight(), less);
   }
 
   /** With a plan that was searched for, its own hours and those of its waves are one number. */
