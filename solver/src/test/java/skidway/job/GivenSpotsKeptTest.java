@@ -22,11 +22,11 @@ import skidway.testkit.PlanBuilder;
 /** Spots that the site gives in feet and pounds are the same spots after a trip through a file. */
 final class GivenSpotsKeptTest {
   private static final String GIVEN = "\"spots\": [";
-  private static final int SPOTS = 50;
+  private static final int SPOTS = 12;
 
   @TempDir Path temp;
 
-  @RepeatedTest(3)
+  @RepeatedTest(6)
   void whateverTheirSizesAndLimits(RepetitionInfo repetition) {
     Random random = new Random(repetition.getCurrentRepetition());
     List<String> spots = new ArrayList<>();
