@@ -19,9 +19,9 @@ import skidway.plan.WavePlan;
     name = "audit",
     description = {
       "Checks the newest plan, or the one named, and its waves against every rule.",
-      "It works from the raw figures, without the planner's sums; plans edited by hand",
-      "are welcome. Tells what it finds, how near each stack comes to its limits, and",
-      "what is left to people."
+      "It works from the raw figures, without the planner's sums; plans edited by "
+          + "hand are welcome. Tells what it finds, how near each stack comes to its "
+          + "limits, and what is left to people."
     })
 final class AuditCommand implements Callable<Integer> {
   private final Screen screen;

@@ -19,8 +19,9 @@ import skidway.plan.Plan;
     versionProvider = Version.class,
     name = "changes",
     description = {
-      "Tells in sentences what a revision changes: bundles that lie or go elsewhere, moves to make,",
-      "tags to take off and to print, hours. Without numbers: the newest against the one before."
+      "Tells in sentences what a revision changes.",
+      "Bundles that lie or go elsewhere, moves to make, tags to take off and to "
+          + "print, hours. Without numbers: the newest against the one before."
     })
 final class ChangesCommand implements Callable<Integer> {
   private final Screen screen;

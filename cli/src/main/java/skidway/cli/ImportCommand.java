@@ -21,10 +21,11 @@ import skidway.units.Figures;
     versionProvider = Version.class,
     name = "import",
     description = {
-      "Takes the mill's packing list (XLSX, or text with commas, semicolons or tabs) into a job:",
-      "says what each column is taken for and why, and writes pieces.csv, bundles.csv and"
-          + " loads.csv",
-      "all together. How the list was read stays in imports.json for the next truck's list."
+      "Takes the mill's packing list into a job.",
+      "The list is XLSX, or text with commas, semicolons or tabs. Says what each "
+          + "column is taken for and why, and writes pieces.csv, bundles.csv and loads.csv "
+          + "all together. How the list was read stays in imports.json for the next truck's "
+          + "list."
     })
 final class ImportCommand implements Callable<Integer> {
   private static final int MOST_SHOWN = 30;

@@ -18,15 +18,15 @@ import skidway.staging.StopButton;
     versionProvider = Version.class,
     name = "skidway",
     description = {
-      "Plans where the bundles of a timber package go: which spot, which tier, in which order off",
-      "the truck, so that pieces lie near their wall and nothing is overloaded or in the way."
+      "Plans where the bundles of a timber package go: which spot, which tier, in which order off"
+          + " the truck, so that pieces lie near their wall and nothing is overloaded or in the way."
     },
     synopsisSubcommandLabel = "COMMAND",
     footer = {
       "",
-      "Exit codes: 0 fine; 1 done, but a rule is broken or a bundle has no spot; 2 bad usage or",
-      "input, nothing written; 3 a fault of ours. Of read-tag: 1 the",
-      "tag is outdated; 2 it is no tag of the job."
+      "Exit codes: 0 fine; 1 done, but a rule is broken or a bundle has no spot; 2 bad usage or"
+          + " input, nothing written; 3 a fault of ours. Of read-tag: 1 the tag is outdated; 2 it is"
+          + " no tag of the job."
     },
     sortOptions = false)
 public final class Main {

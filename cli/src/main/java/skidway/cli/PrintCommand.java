@@ -29,13 +29,13 @@ import skidway.sheet.StyledPage;
     versionProvider = Version.class,
     name = "print",
     description = {
-      "Writes stack map, set-out, unloading sheet, shopping list, pull list, signs and placards as",
-      "one page, for a browser and as a PDF to be printed, and the pull list as a table for",
-      "spreadsheets (out/pull.csv).",
-      "Waves planned beside the plan go with it, and the pull list then names their piles.",
-      "Tags for both ends of every bundle are a page of their own. Of the newest plan, or",
-      "of the one named, into the job's out folder. The pages need no network and open on",
-      "a phone."
+      "Writes the papers and tags of a plan, as pages and as PDFs.",
+      "Stack map, set-out, unloading sheet, shopping list, pull list, signs and placards as one"
+          + " page, for a browser and as a PDF to be printed, and the pull list as a table for"
+          + " spreadsheets (out/pull.csv). Waves planned beside the plan go with it, and the pull"
+          + " list then names their piles.",
+      "Tags for both ends of every bundle are a page of their own. Of the newest plan, or of the"
+          + " one named, into the job's out folder. The pages need no network and open on a phone."
     })
 final class PrintCommand implements Callable<Integer> {
   private final Screen screen;

@@ -17,10 +17,10 @@ import picocli.CommandLine.Parameters;
     versionProvider = Version.class,
     name = "read-tag",
     description = {
-      "Tells whether a bundle's tag is of the newest plan, and where the bundle lies in it.",
-      "Give it what a phone shows for the tag's code, in one text, in a file, or on standard",
-      "input. Returns 0 when the tag holds, 1 when it is outdated or the bundle lies",
-      "elsewhere, 2 when it is no tag of this job."
+      "Tells whether a bundle's tag is of the newest plan, and where the bundle lies " + "in it.",
+      "Give it what a phone shows for the tag's code, in one text, in a file, or on "
+          + "standard input. Returns 0 when the tag holds, 1 when it is outdated or the "
+          + "bundle lies elsewhere, 2 when it is no tag of this job."
     })
 final class ReadTagCommand implements Callable<Integer> {
   /** Far more than a tag holds. */

@@ -42,10 +42,11 @@ import skidway.units.Nearest;
     versionProvider = Version.class,
     name = "receive",
     description = {
-      "Without more it writes what is expected of a load as a sheet to tick, for paper, phone and",
-      "spreadsheet. With the sheet filled in (yes, no, damaged or extra for every bundle), or with",
-      "what was counted as options, it records all of it or nothing, and writes a claim list for",
-      "the supplier into the job's out folder."
+      "Counts a load at the truck.",
+      "Without more it writes what is expected of it as a sheet to tick, for paper, "
+          + "phone and spreadsheet. With the sheet filled in (yes, no, damaged or extra for "
+          + "every bundle), or with what was counted as options, it records all of it or "
+          + "nothing, and writes a claim list for the supplier into the job's out folder."
     })
 final class ReceiveCommand implements Callable<Integer> {
   private final Screen screen;

@@ -24,9 +24,10 @@ import skidway.progress.Event;
     versionProvider = Version.class,
     name = "record",
     description = {
-      "Records in one line what happened on site, in the job's events.jsonl; nothing there is ever",
-      "changed. Without a sentence it lists what is recorded; 'state' says how the job stands.",
-      "What cannot have happened is refused with a way out."
+      "Records in one line what happened on site.",
+      "It goes into the job's file of events; nothing there is ever changed. Without "
+          + "a sentence it lists what is recorded; 'state' says how the job stands. What "
+          + "cannot have happened is refused with a way out."
     },
     footer = {
       "",

@@ -30,9 +30,10 @@ import skidway.staging.StopButton;
     versionProvider = Version.class,
     name = "restage",
     description = {
-      "Plans anew what is left to do, from what was recorded: what lies stays where it lies unless",
-      "moving it pays; where no machine unloads, all of it stays. Writes the next revision, says",
-      "what it changes, and how far the crew can build with what is there."
+      "Plans anew what is left to do, from what was recorded.",
+      "What lies stays where it lies unless moving it pays; where no machine unloads, "
+          + "all of it stays. Writes the next revision, says what it changes, and how far "
+          + "the crew can build with what is there."
     })
 final class RestageCommand implements Callable<Integer> {
   private final Screen screen;

@@ -20,8 +20,8 @@ import skidway.units.UnitSystem;
     name = "rules",
     description = {
       "Lists every rule with its level, the limits in force and where they come from.",
-      "All go to standard output: a table for the screen, comma-separated values or",
-      "a page to print."
+      "All go to standard output: a table for the screen, comma-separated values or a "
+          + "page to print."
     })
 final class RulesCommand implements Callable<Integer> {
   private final Screen screen;

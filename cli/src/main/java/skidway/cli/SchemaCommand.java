@@ -11,8 +11,8 @@ import skidway.job.Schemas;
     versionProvider = Version.class,
     name = "schema",
     description = {
-      "Prints the form of a JSON file of a job as JSON Schema (draft 2020-12), for editors and",
-      "for programs that write such files."
+      "Prints the form of a JSON file of a job as JSON Schema (draft 2020-12).",
+      "For editors and for programs that write such files."
     })
 final class SchemaCommand implements Callable<Integer> {
   private final Screen screen;

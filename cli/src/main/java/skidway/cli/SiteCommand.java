@@ -24,9 +24,10 @@ import skidway.survey.SiteSurvey;
     versionProvider = Version.class,
     name = "site",
     description = {
-      "Reads house and site as somebody tells them, wall by wall and by distances from walls,",
-      "closes the walls as surveyors do, writes site.json and draws it (out/site.html,",
-      "out/site.svg). What was added to site.json by hand is kept."
+      "Reads house and site as somebody tells them, and draws them.",
+      "Wall by wall and by distances from walls: closes the walls as surveyors do, "
+          + "writes site.json and draws it (out/site.html, out/site.svg). What was added to "
+          + "site.json by hand is kept."
     })
 final class SiteCommand implements Callable<Integer> {
   /** Not closed: it is not ours. */

@@ -12,9 +12,10 @@ import picocli.CommandLine.Parameters;
     versionProvider = Version.class,
     name = "status",
     description = {
-      "Says by what was recorded which loads are here, where every bundle lies, what is missing or",
-      "damaged, and how far each wall is built. Returns 1 when a recorded event does not fit the",
-      "job's files any more."
+      "Says how the job stands by what was recorded.",
+      "Which loads are here, where every bundle lies, what is missing or damaged, and "
+          + "how far each wall is built. Returns 1 when a recorded event does not fit the "
+          + "job's files any more."
     })
 final class StatusCommand implements Callable<Integer> {
   private final Screen screen;

@@ -24,9 +24,10 @@ import skidway.sheet.WaveSheet;
     versionProvider = Version.class,
     name = "waves",
     description = {
-      "Plans how the bundles of the newest plan, or the one named, are opened: which pieces",
-      "to bring in which wave onto piles by the walls, and which to pull straight from their",
-      "bundles. Writes it beside the plan, and a page for each wave into the job's out folder."
+      "Plans which pieces to bring onto piles by the walls, in which wave.",
+      "Of the newest plan, or the one named; all other pieces are pulled straight "
+          + "from their bundles. Writes it beside the plan, and a page for each wave into "
+          + "the job's out folder."
     })
 final class WavesCommand implements Callable<Integer> {
   private final Screen screen;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.Clock;
+import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
@@ -17,6 +18,18 @@ class CommandsTest {
     Map<String, CommandLine> all = added("--help");
     assertThat(all).hasSizeGreaterThan(15);
     all.forEach((name, command) -> assertThat(command.getCommandName()).isEqualTo(name));
+  }
+
+  /** The list of commands shows what stands first alone. */
+  @Test
+  void theFirstThatIsSaidOfACommandIsAWholeSentence() {
+    Map<String, CommandLine> own = new HashMap<>(added("--help"));
+    own.remove("help"); // the library's
+    own.forEach(
+        (name, command) ->
+            assertThat(command.getCommandSpec().usageMessage().description()[0])
+                .as(name)
+                .matches("[A-Z].*[.]"));
   }
 
   @Test
