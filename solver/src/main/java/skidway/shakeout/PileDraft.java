@@ -23,6 +23,13 @@ record PileDraft(int place, List<Integer> pulls, List<Trip> trips) {
     trips = List.copyOf(trips);
   }
 
+  /** Whether piles hold the pieces from one pull to before another. */
+  static boolean[] hold(List<PileDraft> piles, int from, int to) {
+    boolean[] held = new boolean[to - from];
+    piles.forEach(pile -> pile.pulls().forEach(pull -> held[pull - from] = true));
+    return held;
+  }
+
   boolean byMachine(int pull) {
     return trips.stream().anyMatch(trip -> trip.pulls().contains(pull));
   }

@@ -98,9 +98,7 @@ final class Pricing {
 
   /** What all pieces of a wave cost. */
   Cost cost(int from, int to, List<PileDraft> piles) {
-    boolean[] brought = new boolean[to - from];
-    piles.forEach(pile -> pile.pulls().forEach(pull -> brought[pull - from] = true));
-    Cost sum = AtBundles.cost(timbers, from, brought);
+    Cost sum = AtBundles.cost(timbers, from, PileDraft.hold(piles, from, to));
     for (PileDraft pile : piles) {
       sum = sum.plus(cost(pile, room.bringM(from)));
     }

@@ -51,8 +51,7 @@ final class Prospects {
     this.rules = rules;
     this.draft = draft;
     tripsLeft = trips.most - draft.trips();
-    boolean[] brought = new boolean[draft.to() - draft.from()];
-    draft.piles().forEach(pile -> pile.pulls().forEach(i -> brought[i - draft.from()] = true));
+    boolean[] brought = PileDraft.hold(draft.piles(), draft.from(), draft.to());
     Aside aside = new Aside(timbers, draft.from(), brought);
     List<Integer> open = mayCome.stream().filter(i -> !brought[i - draft.from()]).toList();
     for (int place = 0; place < room.places.size(); place++) {

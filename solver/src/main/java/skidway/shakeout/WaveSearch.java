@@ -98,7 +98,8 @@ final class WaveSearch {
     return best;
   }
 
-  private static WaveDraft cheaper(WaveDraft one, WaveDraft other) {
+  /** The first of equals. */
+  static WaveDraft cheaper(WaveDraft one, WaveDraft other) {
     return other.cost().totalMs() < one.cost().totalMs() ? other : one;
   }
 

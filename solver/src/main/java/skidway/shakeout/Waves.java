@@ -130,8 +130,7 @@ public final class Waves {
     WaveDraft anew = best(search, search.straight(draft.from(), draft.from()), draft.to());
     WaveDraft better =
         search.withPilesAnew(
-            anew.cost().totalMs() < draft.cost().totalMs() ? anew : draft,
-            other -> best(search, other, draft.to()));
+            WaveSearch.cheaper(draft, anew), other -> best(search, other, draft.to()));
     List<WaveDraft> all = new ArrayList<>(drafts.get(from));
     all.set(all.indexOf(draft), better);
     drafts.set(from, all);
@@ -165,9 +164,6 @@ public final class Waves {
   private List<WaveDraft> draftsFrom(int fromPoint) {
     int from = points[fromPoint];
     WaveSearch search = new WaveSearch(timbers, room);
-    if (withoutPiles.contains(from)) {
-      return List.of(search.straight(from, points[fromPoint + 1]));
-    }
     int farthest = search.farthest(from, near(fromPoint));
     List<WaveDraft> all = new ArrayList<>();
     WaveDraft longest = search.straight(from, from);
@@ -180,6 +176,9 @@ public final class Waves {
 
   private WaveDraft best(WaveSearch search, WaveDraft shorter, int to) {
     int from = shorter.from();
+    if (withoutPiles.contains(from)) {
+      return search.straight(from, to);
+    }
     return search.best(
         shorter,
         to,
