@@ -2,6 +2,8 @@ package skidway.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongBinaryOperator;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
@@ -25,6 +27,14 @@ final class FreeArea {
   private final int[] next;
   private final int[] previous;
   private final int[] bends;
+
+  /** The box round the edge from each corner to the next. */
+  private final long[] west;
+
+  private final long[] east;
+  private final long[] south;
+  private final long[] north;
+
   private @Nullable List<SightLine> sightLines;
 
   FreeArea(Polygon polygon) {
@@ -39,6 +49,16 @@ final class FreeArea {
       at = addRing(polygon.getInteriorRingN(hole), false, at);
     }
     bends = findBends();
+    west = ofEdges(x, Math::min);
+    east = ofEdges(x, Math::max);
+    south = ofEdges(y, Math::min);
+    north = ofEdges(y, Math::max);
+  }
+
+  private long[] ofEdges(long[] coordinate, LongBinaryOperator ofBothEnds) {
+    return IntStream.range(0, coordinate.length)
+        .mapToLong(p -> ofBothEnds.applyAsLong(coordinate[p], coordinate[next[p]]))
+        .toArray();
   }
 
   private int addRing(LinearRing ring, boolean outer, int from) {
@@ -99,8 +119,14 @@ final class FreeArea {
 
   /** Whether two points of the area see each other. */
   boolean sees(long ax, long ay, long bx, long by) {
+    long westmost = Math.min(ax, bx);
+    long eastmost = Math.max(ax, bx);
+    long southmost = Math.min(ay, by);
+    long northmost = Math.max(ay, by);
     for (int p = 0; p < x.length; p++) {
-      if (blocks(p, ax, ay, bx, by)) {
+      boolean isFar =
+          east[p] < westmost || west[p] > eastmost || north[p] < southmost || south[p] > northmost;
+      if (!isFar && blocks(p, ax, ay, bx, by)) {
         return false;
       }
     }
@@ -110,12 +136,6 @@ final class FreeArea {
   /** Whether the edge from corner p, or the corner itself, stands in the way from a to b. */
   private boolean blocks(int p, long ax, long ay, long bx, long by) {
     int q = next[p];
-    if (Math.max(x[p], x[q]) < Math.min(ax, bx)
-        || Math.min(x[p], x[q]) > Math.max(ax, bx)
-        || Math.max(y[p], y[q]) < Math.min(ay, by)
-        || Math.min(y[p], y[q]) > Math.max(ay, by)) {
-      return false;
-    }
     int sideP = side(ax, ay, bx, by, x[p], y[p]);
     int sideQ = side(ax, ay, bx, by, x[q], y[q]);
     if (sideP * sideQ > 0) {

@@ -41,8 +41,7 @@ public final class WalkingDistances {
         }
         to++;
       }
-      WalkingMap map = new WalkingMap(terrain, standing);
-      copy(map.metresFrom(views, pieces.subList(from, to)), metres, from);
+      new WalkingMap(terrain, standing).measure(views, pieces.subList(from, to), metres, from);
       from = to;
     }
     return metres;
@@ -70,11 +69,5 @@ public final class WalkingDistances {
         .filter(piece -> piece.topM() > walker.stepOverM())
         .forEach(piece -> risen.add(piece.wall().id()));
     return risen;
-  }
-
-  private static void copy(double[][] part, double[][] whole, int fromColumn) {
-    for (int row = 0; row < part.length; row++) {
-      System.arraycopy(part[row], 0, whole[row], fromColumn, part[row].length);
-    }
   }
 }

@@ -179,13 +179,14 @@ final class WalkingGraph {
     if (area == null || !end.isWalkable()) {
       return Double.POSITIVE_INFINITY;
     }
+    if (area == end.area() && start.view().sees(end.view(), area)) {
+      return start.view().metresTo(end.view());
+    }
     double best = Double.POSITIVE_INFINITY;
     Sights seen = start.nodes();
     for (int i = 0; i < seen.count(); i++) {
       best = Math.min(best, seen.metres(i) + toEnd[seen.number(i)]);
     }
-    double straight = start.view().metresTo(end.view());
-    boolean direct = area == end.area() && straight < best && start.view().sees(end.view(), area);
-    return direct ? straight : best;
+    return best;
   }
 }

@@ -1,8 +1,6 @@
 package skidway.geometry;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -27,6 +25,9 @@ import skidway.site.Site;
  * @see WalkingDistances for all walks of a pull order
  */
 public final class WalkingMap {
+  /** Few enough that what is known of them stays small. */
+  private static final int PLACES_AT_ONCE = 64;
+
   private final Terrain terrain;
   private final WalkingGraph graph;
 
@@ -58,7 +59,9 @@ public final class WalkingMap {
    * @return by index of the start, then by index of the piece
    */
   public double[][] metres(List<Point> from, List<Placement> to) {
-    return metresFrom(from.stream().map(ViewPoint::new).toList(), to);
+    double[][] metres = new double[from.size()][to.size()];
+    measure(from.stream().map(ViewPoint::new).toList(), to, metres, 0);
+    return metres;
   }
 
   /** Lengths of the shortest walks from each start to each end. */
@@ -75,51 +78,51 @@ public final class WalkingMap {
     return metres;
   }
 
-  double[][] metresFrom(List<ViewPoint> from, List<Placement> to) {
-    List<Stop> starts = new ArrayList<>();
-    from.forEach(view -> starts.add(graph.stop(view)));
-    double[][] metres = new double[from.size()][to.size()];
-    for (double[] row : metres) {
-      Arrays.fill(row, Double.POSITIVE_INFINITY);
-    }
-    Map<List<StandingPoint>, Integer> measured = new HashMap<>();
+  /**
+   * The same for some neighbouring columns of a larger table.
+   *
+   * @param column where the first piece goes
+   */
+  void measure(List<ViewPoint> from, List<Placement> to, double[][] metres, int column) {
+    List<Stop> starts = from.stream().map(graph::stop).toList();
+    Map<List<StandingPoint>, Integer> columns = new LinkedHashMap<>();
+    int[] sameAs = new int[to.size()];
     for (int piece = 0; piece < to.size(); piece++) {
       List<StandingPoint> points =
           StandingPoint.of(terrain.site(), to.get(piece), terrain.walker(), graph::isWalkable);
-      Integer same = measured.putIfAbsent(points, piece);
-      if (same == null) {
-        measure(metres, piece, starts, points);
-      } else {
-        copy(metres, same, piece);
-      }
+      columns.putIfAbsent(points, column + piece);
+      sameAs[piece] = columns.get(points);
     }
-    return metres;
+    List<Map.Entry<List<StandingPoint>, Integer>> places = List.copyOf(columns.entrySet());
+    for (int first = 0; first < places.size(); first += PLACES_AT_ONCE) {
+      int last = Math.min(first + PLACES_AT_ONCE, places.size());
+      measure(starts, places.subList(first, last), metres);
+    }
+    copy(metres, column, sameAs);
   }
 
   private void measure(
-      double[][] metres, int piece, List<Stop> starts, List<StandingPoint> points) {
-    for (StandingPoint point : points) {
-      shorten(metres, piece, starts, point);
-    }
-  }
-
-  /** A piece of another course at the same place is as far away. */
-  private static void copy(double[][] metres, int from, int to) {
-    for (double[] row : metres) {
-      row[to] = row[from];
-    }
-  }
-
-  private void shorten(double[][] metres, int piece, List<Stop> starts, StandingPoint point) {
-    Stop end = graph.stop(new ViewPoint(point.at()));
-    double[] toEnd = graph.metresFrom(end);
+      List<Stop> starts, List<Map.Entry<List<StandingPoint>, Integer>> places, double[][] metres) {
+    List<Goal> goals = places.stream().map(place -> new Goal(graph, place.getKey())).toList();
+    int[] columns = places.stream().mapToInt(Map.Entry::getValue).toArray();
     // Every start has its own row, so that all cores may work at once.
     IntStream.range(0, starts.size())
         .parallel()
         .forEach(
             i -> {
-              double walk = graph.metres(starts.get(i), end, toEnd) + point.extraM();
-              metres[i][piece] = Math.min(metres[i][piece], walk);
+              Stop start = starts.get(i);
+              for (int k = 0; k < columns.length; k++) {
+                metres[i][columns[k]] = goals.get(k).metres(start);
+              }
             });
+  }
+
+  /** A piece of another course at the same place is as far away. */
+  private static void copy(double[][] metres, int column, int[] sameAs) {
+    for (double[] row : metres) {
+      for (int piece = 0; piece < sameAs.length; piece++) {
+        row[column + piece] = row[sameAs[piece]];
+      }
+    }
   }
 }
