@@ -23,6 +23,11 @@ public final class CentreLine {
 
   /** Whether the footprint comes nearer to the line than a limit. */
   public boolean isNearer(Footprint footprint, double limitM) {
-    return edges.isNearer(Rectangle.of(footprint), limitM - Rectangle.TOUCH_M);
+    return isNearer(Rectangle.of(footprint), limitM);
+  }
+
+  /** The same of a rectangle that is asked about more than one line. */
+  public boolean isNearer(Rectangle rectangle, double limitM) {
+    return edges.isNearer(rectangle, limitM - Rectangle.TOUCH_M);
   }
 }

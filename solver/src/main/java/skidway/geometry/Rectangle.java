@@ -51,7 +51,7 @@ public final class Rectangle {
 
   /** Distance from the centre to the corners. */
   double radiusM() {
-    return Math.hypot(halfLengthM, halfWidthM);
+    return Math.sqrt(halfLengthM * halfLengthM + halfWidthM * halfWidthM);
   }
 
   /** Distance between the two, 0 when they touch or overlap. */

@@ -3,6 +3,7 @@ package skidway.layout;
 import java.util.ArrayList;
 import java.util.List;
 import skidway.geometry.CentreLine;
+import skidway.geometry.Rectangle;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
@@ -27,8 +28,9 @@ final class MachineClear implements PlacementCheck {
   @Override
   public List<Finding> findings(Spot spot) {
     List<Finding> found = new ArrayList<>();
+    Rectangle covered = Rectangle.of(spot.footprint());
     for (Stand stand : stands) {
-      if (stand.point.isNearer(spot.footprint(), roomM)) {
+      if (stand.point.isNearer(covered, roomM)) {
         found.add(
             new Finding(
                 Rule.MACHINE_CLEAR, stand.name, () -> stand.point.gapM(spot.footprint()), roomM));

@@ -6,11 +6,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToIntFunction;
+import java.util.stream.IntStream;
 import skidway.erection.PullOrder;
 import skidway.erection.Timetable;
 import skidway.timber.Bundle;
 import skidway.timber.Load;
-import skidway.timber.Piece;
 
 /**
  * Which bundles are on site together. Time is counted in pulls, and cut into moments: one begins
@@ -36,13 +36,12 @@ public final class Presence {
       pulled.add(0);
     }
     List<Load> loads = task.delivery().loads();
+    int[] neededFirst = neededFirst(task, order);
     for (int i = 0; i < loads.size(); i++) {
-      List<Load> toCome = loads.subList(i, loads.size());
       int when =
           pulled.isEmpty()
               ? 0
-              : Math.min(
-                  pulledBy.applyAsInt(loads.get(i).arrival()), neededFirst(task, order, toCome));
+              : Math.min(pulledBy.applyAsInt(loads.get(i).arrival()), neededFirst[i]);
       if (pulled.isEmpty() || (when > last(pulled) && pulled.size() < MOST_MOMENTS)) {
         pulled.add(when);
       }
@@ -79,16 +78,23 @@ public final class Presence {
     return new Presence(task, task.pullOrder(), pulledBy);
   }
 
-  /** The first pull that needs a bundle of loads that are still to come. */
-  private static int neededFirst(Task task, PullOrder order, List<Load> toCome) {
-    List<String> ids = toCome.stream().map(Load::id).toList();
-    List<Piece> pieces = new ArrayList<>();
+  /** By load, the first pull that needs a bundle of it or of a later one. */
+  private static int[] neededFirst(Task task, PullOrder order) {
+    Map<String, Integer> ofLoad = new HashMap<>();
     for (Bundle bundle : task.delivery().bundles()) {
-      if (ids.contains(bundle.loadId()) && !task.start().lies(bundle.id())) {
-        pieces.addAll(bundle.pieces());
+      if (!task.start().lies(bundle.id())) {
+        IntStream pulls = bundle.pieces().stream().mapToInt(order::indexOf);
+        ofLoad.merge(bundle.loadId(), pulls.min().orElse(Integer.MAX_VALUE), Math::min);
       }
     }
-    return pieces.stream().mapToInt(order::indexOf).min().orElse(Integer.MAX_VALUE);
+    List<Load> loads = task.delivery().loads();
+    int[] first = new int[loads.size()];
+    int later = Integer.MAX_VALUE;
+    for (int i = first.length - 1; i >= 0; i--) {
+      later = Math.min(later, ofLoad.getOrDefault(loads.get(i).id(), Integer.MAX_VALUE));
+      first[i] = later;
+    }
+    return first;
   }
 
   private static int last(List<Integer> numbers) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +36,9 @@ final class Board {
    * A walk that counts for one that does not exist: what lies there must be priced all the same.
    */
   private static final double NO_WAY_M = 1000;
+
+  /** Their walks fit into a processor's cache together, and so do a bundle's prices on them. */
+  private static final int SPOTS_AT_ONCE = 8;
 
   final Task task;
   final List<Bundle> bundles;
@@ -140,6 +144,10 @@ final class Board {
   private final int[] sizeOf;
 
   private final Picks[] picks;
+
+  /** Where the truck of each bundle stands that comes on one and is lifted off it. */
+  private final @Nullable Point[] trucks;
+
   final double[] massLimitKg;
   final double[] rackFloorM2;
 
@@ -218,6 +226,7 @@ final class Board {
     rackMs = new long[n];
     insideMs = new long[n];
     picks = new Picks[n];
+    trucks = new Point[n];
     for (int b = 0; b < n; b++) {
       List<Piece> pieces = bundles.get(b).pieces();
       pulls[b] = pieces.stream().mapToInt(order::indexOf).sorted().toArray();
@@ -264,14 +273,16 @@ final class Board {
       rackFloorM2[s] = spot.footprint().areaM2() * task.settings().get(Setting.RACK_PACKING);
     }
     for (int b = 0; b < n; b++) {
+      trucks[b] = byHand() || lies(b) ? null : lifts.truckOf(bundles.get(b));
       standsOnKg[b] = homeTier[b] == 1 ? standsOnKg(b) : 0;
       standing[b] = homeTier[b] == 1 ? standing(b) : null;
     }
     carryMs = new long[n][m];
     placeMs = new long[n][m];
     BundleFit fit = new BundleFit(this);
+    IntStream.rangeClosed(0, m / SPOTS_AT_ONCE).parallel().forEach(part -> price(part, fit));
     near = new int[n][];
-    IntStream.range(0, n).parallel().forEach(b -> price(b, fit));
+    IntStream.range(0, n).parallel().forEach(b -> near[b] = nearest(placeMs[b]));
   }
 
   /** The same board as if nothing lay on it but what must stay. */
@@ -354,12 +365,15 @@ final class Board {
     throw new IllegalArgumentException("No candidate is called " + spotId + ".");
   }
 
-  /** Prices one bundle everywhere; every bundle has its own rows, so all cores may work at once. */
-  private void price(int b, BundleFit fit) {
-    for (int s = 0; s < spots.size(); s++) {
-      price(b, s, metres[s], fit);
+  /** Prices all bundles on a few spots; all cores may work at once on others. */
+  private void price(int part, BundleFit fit) {
+    int from = part * SPOTS_AT_ONCE;
+    int to = Math.min(from + SPOTS_AT_ONCE, spots.size());
+    for (int b = 0; b < bundles.size(); b++) {
+      for (int s = from; s < to; s++) {
+        price(b, s, metres[s], fit);
+      }
     }
-    near[b] = nearest(placeMs[b]);
   }
 
   private void price(int b, int s, double[] metres, BundleFit fit) {
@@ -396,18 +410,24 @@ final class Board {
     if (byHand()) {
       return hands.workMs(bundle, s, rack[s], time);
     }
-    Point place = spots.get(s).footprint().centre();
     if (!lies(b)) {
-      return lifts
-          .offTruck(bundle, massKg[b], place)
-          .map(lift -> time.liftMs(lift.driveM()))
-          .orElse(REFUSED);
+      return offTruck(b, s).map(lift -> time.liftMs(lift.driveM())).orElse(REFUSED);
     }
-    Point from = spots.get(home[b]).footprint().centre();
     return lifts
-        .move(bundle, massKg[b], from, place)
+        .move(bundle, massKg[b], centre(home[b]), centre(s))
         .map(move -> time.liftMs(move.driveM()) + time.retagMs())
         .orElse(REFUSED);
+  }
+
+  /** The best lift of a bundle from its truck onto a spot, if the machine can do it. */
+  Optional<Lifts.Lift> offTruck(int b, int s) {
+    Point truck = Objects.requireNonNull(trucks[b]);
+    return lifts.offTruck(bundles.get(b), massKg[b], truck, centre(s));
+  }
+
+  /** The middle of a spot. */
+  Point centre(int spot) {
+    return spots.get(spot).footprint().centre();
   }
 
   /** Whether people unload timber by timber, because there is no machine. */

@@ -25,7 +25,7 @@ final class BundleFit {
   List<Rule> refusals(int number, int place) {
     List<Rule> refusals = refusalsWhereItLies(number, place);
     if (!board.byHand() && board.home[number] != place) {
-      Point centre = board.spots.get(place).footprint().centre();
+      Point centre = board.centre(place);
       Bundle bundle = board.bundles.get(number);
       refusals.addAll(board.lifts.refusals(bundle, board.massKg[number], centre));
     }

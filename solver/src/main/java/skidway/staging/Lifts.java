@@ -1,6 +1,7 @@
 package skidway.staging;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -20,6 +21,7 @@ import skidway.site.Lane;
 import skidway.site.Machine;
 import skidway.site.MachineStand;
 import skidway.site.Point;
+import skidway.site.Site;
 import skidway.timber.Bundle;
 import skidway.timber.Load;
 
@@ -38,8 +40,22 @@ public final class Lifts {
     }
   }
 
+  /** A stand and how wide the lane to it is; infinite if it is open. */
+  private record Post(MachineStand stand, double laneM) {
+    Reach to(Point place) {
+      return new Reach(this, stand.at().distanceTo(place));
+    }
+  }
+
   /** A stand and how far a place is from it. */
-  private record Reach(MachineStand stand, double metres) {}
+  private record Reach(Post post, double metres) {
+    MachineStand stand() {
+      return post.stand();
+    }
+  }
+
+  /** From a truck to a place. */
+  private record Way(Point truck, Point place) {}
 
   /** No lift at all: people carry the bundle's timbers. */
   static final Lift BY_HAND = new Lift(new MachineStand("", new Point(0, 0)), 0, 0, 0);
@@ -49,12 +65,16 @@ public final class Lifts {
   private final double farthestM;
   private final LinesAbove lines;
   private final TravelWidth travelWidth;
+  private final List<Post> posts;
 
   /** Where the truck of each load stands. */
   private final Map<String, Point> trucks = new HashMap<>();
 
   /** Several searches ask at once. */
   private final Map<Point, List<Reach>> inReach = new ConcurrentHashMap<>();
+
+  /** The same stands, the shortest drive from the truck first. */
+  private final Map<Way, List<Reach>> offTruck = new ConcurrentHashMap<>();
 
   public Lifts(Task task) {
     this.task = task;
@@ -65,6 +85,8 @@ public final class Lifts {
         new TravelWidth(
             task.settings().get(Setting.TRAVEL_CLEARANCE),
             task.settings().get(Setting.TRAVEL_LEAST));
+    this.posts =
+        machine.stands().stream().map(stand -> new Post(stand, laneM(task.site(), stand))).toList();
     for (Load load : task.delivery().loads()) {
       task.site()
           .truckStand(load.truckStandId())
@@ -72,19 +94,20 @@ public final class Lifts {
     }
   }
 
-  /** The best lift of a bundle from its truck onto a place, if the machine can do it. */
-  Optional<Lift> offTruck(Bundle bundle, double massKg, Point place) {
-    Point truck = truckOf(bundle);
-    Lift best = null;
-    for (Reach reach : reaches(place)) {
+  /**
+   * The best lift of a bundle from its truck onto a place, if the machine can do it.
+   *
+   * @param truck where the truck of its load stands
+   */
+  Optional<Lift> offTruck(Bundle bundle, double massKg, Point truck, Point place) {
+    for (Reach reach : shortestDriveFirst(truck, place)) {
       Lift lift = lift(bundle, reach, truck);
-      if (isBetter(lift, best)
-          && refusals(bundle, massKg, lift, List.of(truck, lift.stand().at(), place)).isEmpty()
-          && laneTakes(bundle, lift.stand())) {
-        best = lift;
+      if (refusals(bundle, massKg, lift, List.of(truck, lift.stand().at(), place)).isEmpty()
+          && laneTakes(bundle, reach)) {
+        return Optional.of(lift);
       }
     }
-    return Optional.ofNullable(best);
+    return Optional.empty();
   }
 
   /**
@@ -94,7 +117,8 @@ public final class Lifts {
     Lift best = null;
     for (Reach reach : reaches(to)) {
       Point stand = reach.stand().at();
-      Reach farther = new Reach(reach.stand(), Math.max(reach.metres(), stand.distanceTo(from)));
+      double longerM = Math.max(reach.metres(), stand.distanceTo(from));
+      Reach farther = new Reach(reach.post(), longerM);
       Lift lift = lift(bundle, farther, machineAt);
       if (isBetter(lift, best)
           && refusals(bundle, massKg, lift, List.of(from, stand, to)).isEmpty()) {
@@ -122,7 +146,7 @@ public final class Lifts {
         List<Point> way = List.of(from, pickAt, reach.stand().at(), to);
         if (isBetter(both, best)
             && refusals(bundle, massKg, down, way).isEmpty()
-            && mayDrive(bundle, pick.stand(), reach.stand())) {
+            && mayDrive(bundle, pick, reach)) {
           best = both;
         }
       }
@@ -135,14 +159,39 @@ public final class Lifts {
     return inReach.computeIfAbsent(
         place,
         there ->
-            machine.stands().stream()
-                .map(stand -> new Reach(stand, stand.at().distanceTo(there)))
+            posts.stream()
+                .map(post -> post.to(there))
                 .filter(reach -> reach.metres() <= farthestM)
                 .toList());
   }
 
-  private boolean mayDrive(Bundle bundle, MachineStand from, MachineStand to) {
-    return from.equals(to) || (laneTakes(bundle, from) && laneTakes(bundle, to));
+  /** Then the shortest reach, then the machine's order; a micrometre is no difference. */
+  private List<Reach> shortestDriveFirst(Point truck, Point place) {
+    return offTruck.computeIfAbsent(
+        new Way(truck, place),
+        way ->
+            reaches(place).stream()
+                .sorted(
+                    Comparator.comparingLong(
+                            (Reach reach) -> micrometres(truck.distanceTo(reach.stand().at())))
+                        .thenComparingLong(reach -> micrometres(reach.metres())))
+                .toList());
+  }
+
+  private static long micrometres(double metres) {
+    return Math.round(metres * 1e6);
+  }
+
+  private static double laneM(Site site, MachineStand stand) {
+    return site.lanes().stream()
+        .filter(lane -> lane.id().equals(stand.laneId()))
+        .mapToDouble(Lane::widthM)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private boolean mayDrive(Bundle bundle, Reach from, Reach to) {
+    return from.stand().equals(to.stand()) || (laneTakes(bundle, from) && laneTakes(bundle, to));
   }
 
   /** A lift told by the end at which the machine reaches farther. */
@@ -157,11 +206,13 @@ public final class Lifts {
    */
   List<Rule> refusals(Bundle bundle, double massKg, Point place) {
     Set<Rule> fewest = EnumSet.noneOf(Rule.class);
-    for (MachineStand stand : machine.stands()) {
-      Point truck = truckOf(bundle);
-      Lift lift = lift(bundle, new Reach(stand, stand.at().distanceTo(place)), truck);
-      Set<Rule> refusals = refusals(bundle, massKg, lift, List.of(truck, stand.at(), place));
-      if (!laneTakes(bundle, stand)) {
+    Point truck = truckOf(bundle);
+    for (Post post : posts) {
+      Reach reach = post.to(place);
+      Lift lift = lift(bundle, reach, truck);
+      List<Point> way = List.of(truck, post.stand().at(), place);
+      Set<Rule> refusals = refusals(bundle, massKg, lift, way);
+      if (!laneTakes(bundle, reach)) {
         refusals.add(Rule.TRAVEL_WIDTH);
       }
       if (refusals.isEmpty()) {
@@ -203,7 +254,7 @@ public final class Lifts {
     if (machine.grip() instanceof Grip.Slings slings) {
       slings(slings, massKg, refusals);
     }
-    if (!lines.clear(way, Math.hypot(bundle.lengthM(), bundle.widthM()) / 2)) {
+    if (!lines.clear(way, bundle)) {
       refusals.add(Rule.LINE_LIFT);
     }
     return refusals;
@@ -223,16 +274,13 @@ public final class Lifts {
     }
   }
 
-  /** Whether the bundle gets to a stand along the stand's lane; a stand without one is open. */
-  private boolean laneTakes(Bundle bundle, MachineStand stand) {
-    double neededM = travelWidth.neededM(machine, bundle).orElse(0);
-    return task.site().lanes().stream()
-        .filter(lane -> lane.id().equals(stand.laneId()))
-        .mapToDouble(Lane::widthM)
-        .allMatch(widthM -> neededM <= widthM + 1e-9);
+  /** Whether the bundle gets to a stand along the stand's lane. */
+  private boolean laneTakes(Bundle bundle, Reach reach) {
+    return travelWidth.neededM(machine, bundle).orElse(0) <= reach.post().laneM() + 1e-9;
   }
 
-  private Point truckOf(Bundle bundle) {
+  /** Where the truck of a bundle's load stands. */
+  Point truckOf(Bundle bundle) {
     Point truck = trucks.get(bundle.loadId());
     if (truck == null) {
       throw new IllegalArgumentException("The load of " + bundle.id() + " has no stand.");

@@ -7,6 +7,7 @@ import skidway.layout.LineClearance;
 import skidway.plan.Task;
 import skidway.site.OverheadLine;
 import skidway.site.Point;
+import skidway.timber.Bundle;
 
 /** Tells whether the way of a load stays clear of all overhead lines, seen from above. */
 final class LinesAbove {
@@ -23,12 +24,12 @@ final class LinesAbove {
   }
 
   /**
-   * Whether a load keeps clear.
+   * Whether a bundle on the hook keeps clear, whichever way it turns.
    *
    * @param way of the hook, corner by corner
-   * @param reachM how far the load reaches out from the hook
    */
-  boolean clear(List<Point> way, double reachM) {
+  boolean clear(List<Point> way, Bundle bundle) {
+    double reachM = lines.isEmpty() ? 0 : Math.hypot(bundle.lengthM(), bundle.widthM()) / 2;
     for (Line line : lines) {
       for (int i = 1; i < way.size(); i++) {
         double apartM = new Stretch(way.get(i - 1), way.get(i)).distanceTo(line.stretch());

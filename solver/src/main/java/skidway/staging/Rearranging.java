@@ -260,8 +260,8 @@ final class Rearranging {
   }
 
   private Optional<Lifts.Lift> machine(int bundle, int from, int to) {
-    Point start = waiting.centre(from);
+    Point start = board.centre(from);
     return board.lifts.move(
-        board.bundles.get(bundle), board.massKg[bundle], start, waiting.centre(to));
+        board.bundles.get(bundle), board.massKg[bundle], start, board.centre(to));
   }
 }

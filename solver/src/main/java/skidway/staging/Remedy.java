@@ -99,7 +99,7 @@ final class Remedy {
     double nearestM =
         IntStream.range(0, board.spotCount())
             .filter(s -> MACHINE.containsAll(fit.refusals(number, s)))
-            .mapToDouble(s -> toStandM(board.spots.get(s).footprint().centre()))
+            .mapToDouble(s -> toStandM(board.centre(s)))
             .min()
             .orElse(Double.POSITIVE_INFINITY);
     String reach = figures.length(reachM.getAsDouble());

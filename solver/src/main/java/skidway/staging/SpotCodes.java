@@ -90,8 +90,8 @@ final class SpotCodes {
     return spots.stream()
         .sorted(
             Comparator.comparing((Integer s) -> board.spots.get(s).zoneId())
-                .thenComparing(s -> -Math.round(board.spots.get(s).footprint().centre().y()))
-                .thenComparing(s -> board.spots.get(s).footprint().centre().x())
+                .thenComparing(s -> -Math.round(board.centre(s).y()))
+                .thenComparing(s -> board.centre(s).x())
                 .thenComparing(s -> s))
         .toList();
   }

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import skidway.plan.Step;
 import skidway.plan.StepKind;
-import skidway.site.Point;
 import skidway.site.Spot;
 import skidway.timber.BearerRow;
 import skidway.timber.Bundle;
@@ -133,13 +132,7 @@ final class Unloading {
   }
 
   private Lifts.Lift lift(int bundle, int spot) {
-    if (board.byHand()) {
-      return Lifts.BY_HAND;
-    }
-    return board
-        .lifts
-        .offTruck(board.bundles.get(bundle), board.massKg[bundle], centre(spot))
-        .orElseThrow();
+    return board.byHand() ? Lifts.BY_HAND : board.offTruck(bundle, spot).orElseThrow();
   }
 
   /** The lift from a waiting place onto a stack, from where the machine set the bundle down. */
@@ -148,12 +141,8 @@ final class Unloading {
         board.bundles.get(bundle),
         board.massKg[bundle],
         down.stand().at(),
-        centre(from),
-        centre(to));
-  }
-
-  private Point centre(int spot) {
-    return board.spots.get(spot).footprint().centre();
+        board.centre(from),
+        board.centre(to));
   }
 
   /** The steps as the unloading sheet shows them. */

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
-import skidway.site.Point;
 
 /**
  * Where bundles wait while others are put beneath them: on spots that the plan does not use and
@@ -106,9 +105,5 @@ final class WaitingPlaces {
     all.addAll(bundles);
     at.addAll(places);
     return occupancy.takesWaiting(all, at, board.comes[bundle]);
-  }
-
-  Point centre(int spot) {
-    return board.spots.get(spot).footprint().centre();
   }
 }

@@ -99,11 +99,7 @@ class StackEvaluatorTest {
   }
 
   private static double drive(Board board, int bundle, Spot spot) {
-    return board
-        .lifts
-        .offTruck(board.bundles.get(bundle), board.massKg[bundle], spot.footprint().centre())
-        .orElseThrow()
-        .driveM();
+    return board.offTruck(bundle, board.spots.indexOf(spot)).orElseThrow().driveM();
   }
 
   @Test
