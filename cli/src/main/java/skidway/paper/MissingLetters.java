@@ -1,9 +1,11 @@
 package skidway.paper;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Which letters of a page no font has, and how to say so. */
 final class MissingLetters {
@@ -13,11 +15,12 @@ final class MissingLetters {
   private MissingLetters() {}
 
   static NavigableSet<Integer> in(List<String> texts, FontShelf shelf) {
-    NavigableSet<Integer> missing = new TreeSet<>();
-    for (String text : texts) {
-      text.codePoints().filter(c -> seen(c) && !shelf.has(c)).forEach(missing::add);
-    }
-    return missing;
+    BitSet used = new BitSet();
+    texts.forEach(text -> text.codePoints().forEach(used::set));
+    return used.stream()
+        .filter(c -> seen(c) && !shelf.has(c))
+        .boxed()
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private static boolean seen(int c) {

@@ -81,6 +81,7 @@ public final class Press {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.useFastMode();
     builder.withW3cDocument(page, null);
+    builder.useNamespaceHandler(new ClassesAtHand());
     builder.usePDDocument(document);
     builder.usePageSupplier((to, wide, high, n, part) -> MarkedParts.addPage(to, wide, high));
     builder.useSVGDrawer(new SvgDrawings(document, letters));

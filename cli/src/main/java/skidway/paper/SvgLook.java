@@ -94,14 +94,25 @@ record SvgLook(Map<String, String> told) {
   }
 
   Color colour(String what) {
-    return Color.decode(sixDigits(word(what, "#000000")));
+    String colour = word(what, "#000000");
+    int digits = colour.length() - 1;
+    if ((digits != 3 && digits != 6) || colour.charAt(0) != '#') {
+      throw noColour(colour);
+    }
+    int rgb = 0;
+    for (int i = 1; i <= digits; i++) {
+      int digit = Character.digit(colour.charAt(i), 16);
+      if (digit < 0) {
+        throw noColour(colour);
+      }
+      // Of three digits each stands for two.
+      rgb = digits == 3 ? rgb << 8 | digit * 0x11 : rgb << 4 | digit;
+    }
+    return new Color(rgb);
   }
 
-  private static String sixDigits(String colour) {
-    if (!colour.matches("#(\\p{XDigit}{3}|\\p{XDigit}{6})")) {
-      throw new IllegalArgumentException("Colours are #rgb or #rrggbb, found " + colour + ".");
-    }
-    return colour.length() == 7 ? colour : colour.replaceAll("(\\p{XDigit})", "$1$1");
+  private static IllegalArgumentException noColour(String found) {
+    return new IllegalArgumentException("Colours are #rgb or #rrggbb, found " + found + ".");
   }
 
   /** The lengths of dashes and gaps; none for a whole line. */

@@ -4,7 +4,6 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
@@ -171,11 +170,10 @@ final class SvgPainter {
 
   private void trace(Shape shape) throws IOException {
     // PDF has cubic curves only.
-    Path2D.Double path = new Path2D.Double(shape);
     float[] p = new float[6];
     float x = 0;
     float y = 0;
-    for (PathIterator i = path.getPathIterator(null); !i.isDone(); i.next()) {
+    for (PathIterator i = shape.getPathIterator(null); !i.isDone(); i.next()) {
       switch (i.currentSegment(p)) {
         case PathIterator.SEG_MOVETO -> {
           out.moveTo(p[0], p[1]);

@@ -1,39 +1,36 @@
 package skidway.paper;
 
 import java.awt.geom.Path2D;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Reads the outlines of a drawing's paths and lists of points. */
 final class SvgPath {
-  private static final Pattern TOKEN =
-      Pattern.compile("[A-Za-z]|[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?");
-
-  private final Matcher tokens;
+  private final String text;
   private final Path2D.Double path = new Path2D.Double();
-  private boolean more;
+  private int at;
   private double x;
   private double y;
   private double startX;
   private double startY;
 
   private SvgPath(String text) {
-    this.tokens = TOKEN.matcher(text);
-    this.more = tokens.find();
+    this.text = text;
+    skipBlanks();
   }
 
   /**
    * The outline a path describes.
+   *
+   * <p>Read letter by letter: the codes on tags have hundreds of parts each.
    *
    * @throws IllegalArgumentException if it has other parts than lines, arcs and curves
    */
   static Path2D.Double of(String d) {
     SvgPath reader = new SvgPath(d);
     char command = 'M';
-    while (reader.more) {
-      if (Character.isLetter(reader.tokens.group().charAt(0))) {
-        command = reader.tokens.group().charAt(0);
-        reader.next();
+    while (reader.more()) {
+      if (Character.isLetter(d.charAt(reader.at))) {
+        command = d.charAt(reader.at++);
+        reader.skipBlanks();
       }
       reader.draw(command);
       // Further pairs after a move are lines.
@@ -102,16 +99,57 @@ final class SvgPath {
     y = toY;
   }
 
-  private double number() {
-    if (!more) {
-      throw new IllegalArgumentException("A path ends too early.");
-    }
-    double value = Double.parseDouble(tokens.group());
-    next();
-    return value;
+  private boolean more() {
+    return at < text.length();
   }
 
-  private void next() {
-    more = tokens.find();
+  private double number() {
+    int from = at;
+    skip("+-");
+    int whole = at;
+    skipDigits();
+    int digits = at - whole;
+    boolean plain = true;
+    if (is('.')) {
+      plain = false;
+      at++;
+      int part = at;
+      skipDigits();
+      digits += at - part;
+    }
+    if (digits == 0) {
+      throw new IllegalArgumentException("A path has no figure where it must: " + text);
+    }
+    if (is('e') || is('E')) {
+      plain = false;
+      at++;
+      skip("+-");
+      skipDigits();
+    }
+    String figure = text.substring(from, at);
+    skipBlanks();
+    return plain && digits < 10 ? Integer.parseInt(figure) : Double.parseDouble(figure);
+  }
+
+  private boolean is(char letter) {
+    return more() && text.charAt(at) == letter;
+  }
+
+  private void skip(String one) {
+    if (more() && one.indexOf(text.charAt(at)) >= 0) {
+      at++;
+    }
+  }
+
+  private void skipDigits() {
+    while (more() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+      at++;
+    }
+  }
+
+  private void skipBlanks() {
+    while (more() && (text.charAt(at) == ',' || Character.isWhitespace(text.charAt(at)))) {
+      at++;
+    }
   }
 }

@@ -4,7 +4,8 @@ import java.util.Arrays;
 
 /**
  * A queue of cells by whole-number distance, for distances that never lie further than a known span
- * ahead of the least one: a ring of buckets, one for each distance.
+ * ahead of the least one: a ring of buckets. A bucket is no wider than the shortest move. So no
+ * cell of one bucket can make the way to another of it shorter, and their order does not matter.
  */
 final class BucketQueue {
   private final int[][] buckets;
@@ -13,22 +14,34 @@ final class BucketQueue {
   /** The ring has a power of two of buckets, so that this finds a distance's without a division. */
   private final int ring;
 
-  private int held;
-  private int distance;
+  /** So has a bucket's width, by which a distance is shifted to get its bucket's number. */
+  private final int shift;
 
-  BucketQueue(int span) {
-    int slots = 2 * Integer.highestOneBit(span);
-    buckets = new int[slots][4];
+  private int held;
+  private int bucket;
+
+  BucketQueue(int shortestMove, int span) {
+    shift = 31 - Integer.numberOfLeadingZeros(Math.max(1, shortestMove));
+    int slots = 2 * Integer.highestOneBit((span >> shift) + 1);
+    buckets = new int[slots][16];
     sizes = new int[slots];
     ring = slots - 1;
   }
 
-  void push(int cell, int atDistance) {
-    int slot = atDistance & ring;
-    if (sizes[slot] == buckets[slot].length) {
-      buckets[slot] = Arrays.copyOf(buckets[slot], 2 * sizes[slot]);
+  /** The number of the bucket a distance belongs into. */
+  int bucketOf(int distance) {
+    return distance >> shift;
+  }
+
+  void push(int cell, int intoBucket) {
+    int slot = intoBucket & ring;
+    int[] cells = buckets[slot];
+    int size = sizes[slot]++;
+    if (size == cells.length) {
+      cells = Arrays.copyOf(cells, 2 * size);
+      buckets[slot] = cells;
     }
-    buckets[slot][sizes[slot]++] = cell;
+    cells[size] = cell;
     held++;
   }
 
@@ -36,17 +49,22 @@ final class BucketQueue {
     return held == 0;
   }
 
-  /** Takes out a cell of the least distance, which {@link #distance} tells afterwards. */
+  /** Takes out a cell of the first bucket, which {@link #bucket} tells afterwards. */
   int pop() {
-    while (sizes[distance & ring] == 0) {
-      distance++;
+    while (sizes[bucket & ring] == 0) {
+      bucket++;
     }
     held--;
-    int slot = distance & ring;
+    int slot = bucket & ring;
     return buckets[slot][--sizes[slot]];
   }
 
-  int distance() {
-    return distance;
+  int bucket() {
+    return bucket;
+  }
+
+  /** The least distance that a cell of the first bucket can have. */
+  int leastDistance() {
+    return bucket << shift;
   }
 }

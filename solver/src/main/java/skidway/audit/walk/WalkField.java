@@ -21,7 +21,7 @@ final class WalkField {
   private final Moves moves;
   private final byte[] closed;
   private final byte[] level;
-  private final short[] allowed;
+  private final int[] allowed;
   private final ClosedWalls walls;
   private final Map<Point, int[]> openCells = new ConcurrentHashMap<>();
   private final List<Climb> climbs;
