@@ -68,7 +68,7 @@ record Bay(int stacks, int tiers, List<Integer> neededAt, List<Integer> weights)
     Settings settings =
         Settings.defaults()
             .with(Setting.STACK_TIERS, tiers, "as published")
-            .with(Setting.STACK_HEIGHT, 4, "as published, stacks have no height")
+            .with(Setting.STACK_HEIGHT, tiers * 0.099, "as published, nothing but tiers counts")
             .with(Setting.END_OVERHANG, 0, "as published, none on a lighter one")
             .with(Setting.PICK_TIME, 0, "as published, picking costs nothing");
     Spot[] spots =
