@@ -68,7 +68,8 @@ final class Change {
   }
 
   /**
-   * Whether a target is refused or stands in the way of a spot that stays used: seen at a glance.
+   * Whether a target is refused, stands in the way of a spot that stays used, or would have two
+   * bundles that are never in one stack: seen at a glance.
    */
   private boolean isHopeless(Occupancy live) {
     for (int i = 0; i < size; i++) {
@@ -82,6 +83,37 @@ final class Change {
       if (live.board.moments == 1
           && live.count(target) == 0
           && live.excluders(target) > vacatedAround(target, live)) {
+        return true;
+      }
+      if (meetsAStranger(i, live)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether one that stays on a target, or is sent there too, never shares a stack with it. */
+  private boolean meetsAStranger(int at, Occupancy live) {
+    int target = targets[at];
+    for (int i = 0; i < live.count(target); i++) {
+      int other = live.member(target, i);
+      if (other != bundles[at]
+          && live.neverTogether(bundles[at], other, target)
+          && !isSent(other)) {
+        return true;
+      }
+    }
+    for (int i = 0; i < at; i++) {
+      if (targets[i] == target && live.neverTogether(bundles[at], bundles[i], target)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isSent(int bundle) {
+    for (int i = 0; i < size; i++) {
+      if (bundles[i] == bundle) {
         return true;
       }
     }

@@ -433,6 +433,11 @@ final class Occupancy {
     return false;
   }
 
+  /** Whether no stack on a spot can have both of two bundles: seen at a glance. */
+  boolean neverTogether(int bundle, int other, int spot) {
+    return !board.rack[spot] && evaluator.neverTogether(bundle, other);
+  }
+
   /**
    * Puts what lies there from the start where it lies; what spots break together there is forgiven.
    * Of a stack that breaks rules by itself as much is left out as must go elsewhere.

@@ -57,6 +57,7 @@ final class StackEvaluator {
   private final Waits waits;
   private final int mostTiers;
   private final Map<Key, StackCost> known = new HashMap<>();
+  private final Strangers strangers;
 
   /** By spot, bottom to top: stacks whose order is not to be chosen. */
   private final Map<Integer, List<Integer>> given;
@@ -69,6 +70,7 @@ final class StackEvaluator {
     this.board = board;
     this.waits = waits;
     this.given = Map.copyOf(given);
+    this.strangers = new Strangers(board, waits);
     this.mostTiers = (int) board.task.settings().get(Setting.STACK_TIERS);
   }
 
@@ -104,6 +106,11 @@ final class StackEvaluator {
       last = i == k ? last : Math.max(last, board.lastMoment(byTime[i]));
     }
     return all;
+  }
+
+  /** Whether no stack can have both of two bundles: seen at a glance. */
+  boolean neverTogether(int a, int b) {
+    return given.isEmpty() && strangers.are(a, b);
   }
 
   private StackCost together(int[] set, int k, int spot) {

@@ -9,10 +9,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.optaplanner.core.config.solver.EnvironmentMode;
 import skidway.rules.Setting;
 import skidway.rules.Settings;
 import skidway.site.Spot;
@@ -28,10 +29,17 @@ import skidway.timber.Bundle;
  *
  * @param neededAt when each item is needed, in the order in which they come; small is early, equal
  *     ones are never in each other's way
+ * @param weights none lies on a lighter one; all the same where that does not matter. As a staging
+ *     the heavier bundle is longer, and none may be longer than one beneath it.
  */
-record Bay(int stacks, int tiers, List<Integer> neededAt) {
+record Bay(int stacks, int tiers, List<Integer> neededAt, List<Integer> weights) {
   Bay {
     neededAt = List.copyOf(neededAt);
+    weights = List.copyOf(weights);
+  }
+
+  Bay(int stacks, int tiers, List<Integer> neededAt) {
+    this(stacks, tiers, neededAt, Collections.nCopies(neededAt.size(), 1));
   }
 
   /** Line 1 "tiers stacks", line 2 how many items, line 3 when each is needed. */
@@ -60,7 +68,8 @@ record Bay(int stacks, int tiers, List<Integer> neededAt) {
     Settings settings =
         Settings.defaults()
             .with(Setting.STACK_TIERS, tiers, "as published")
-            .with(Setting.STACK_HEIGHT, 4, "as published, stacks have no height")
+            .with(Setting.STACK_HEIGHT, tiers * 0.099, "as published, nothing but tiers counts")
+            .with(Setting.END_OVERHANG, 0, "as published, none on a lighter one")
             .with(Setting.PICK_TIME, 0, "as published, picking costs nothing");
     Spot[] spots =
         IntStream.range(0, stacks)
@@ -86,7 +95,7 @@ record Bay(int stacks, int tiers, List<Integer> neededAt) {
             i ->
                 aBundle("I" + i)
                     .load("L1", i + 1)
-                    .size(4, 1, 0.01)
+                    .size(4 + weights.get(i) / 1000.0, 1, 0.01)
                     .piece("W1", neededAt.get(i), n - i, 0.1)
                     .build())
         .toArray(Bundle[]::new);
@@ -100,6 +109,11 @@ record Bay(int stacks, int tiers, List<Integer> neededAt) {
         List.of(),
         new StopButton(),
         new DrawBudget(calculations));
+  }
+
+  /** The same without weights. */
+  Bay unweighted() {
+    return new Bay(stacks, tiers, neededAt);
   }
 
   /** Items with one needed earlier beneath them, counted from the definition alone. */
@@ -117,28 +131,23 @@ record Bay(int stacks, int tiers, List<Integer> neededAt) {
     return bad;
   }
 
-  /** Whether every item has a stack and no stack has too many. */
+  /** Whether every item has a stack, no stack has too many, and none lies on a lighter one. */
   boolean holds(int[] stackOf) {
     int[] count = new int[stacks];
-    for (int stack : stackOf) {
-      if (stack < 0 || ++count[stack] > tiers) {
+    int[] top = new int[stacks];
+    Arrays.fill(top, Integer.MAX_VALUE);
+    for (int i = 0; i < stackOf.length; i++) {
+      int stack = stackOf[i];
+      if (stack < 0 || ++count[stack] > tiers || weights.get(i) > top[stack]) {
         return false;
       }
+      top[stack] = weights.get(i);
     }
     return true;
   }
 
   /** What the search makes of it. */
   int[] search(long seed, long calculations) {
-    StagingSolution.Ground ground = ground(calculations);
-    Occupancy occupancy = ground.empty();
-    new RegretInsertion(occupancy).fill();
-    int[] found =
-        new TwoSearches(ground, EnvironmentMode.REPRODUCIBLE)
-            .improve(occupancy.snapshot(), seed, calculations, (placed, ms) -> {});
-    occupancy.restore(found);
-    new RegretInsertion(occupancy).fill();
-    new Polish(occupancy).run();
-    return occupancy.snapshot();
+    return Boards.searched(ground(calculations), seed, calculations).snapshot();
   }
 }

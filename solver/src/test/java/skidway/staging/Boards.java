@@ -3,6 +3,7 @@ package skidway.staging;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.optaplanner.core.config.solver.EnvironmentMode;
 import skidway.erection.PullOrder;
 import skidway.geometry.Walker;
 import skidway.plan.Presence;
@@ -29,6 +30,15 @@ final class Boards {
         metres[s][p] = spots[s].access().distanceTo(order.placements().get(p).middle());
       }
     }
+    return board(task, presence, excludes, metres, spots);
+  }
+
+  /**
+   * @param metres walking distance by spot and pull index; infinite where there is no way
+   */
+  static Board board(
+      Task task, Presence presence, int[][] excludes, double[][] metres, Spot... spots) {
+    PullOrder order = task.pullOrder();
     double[] heightCapM = new double[spots.length];
     Arrays.fill(heightCapM, Double.POSITIVE_INFINITY);
     List<Spot> all = List.of(spots);
@@ -43,6 +53,18 @@ final class Boards {
         List.of(),
         new StopButton(),
         new DrawBudget(1_000_000));
+  }
+
+  /** The plan of one search of the length that is given: first plan, two searches, polish. */
+  static Occupancy searched(StagingSolution.Ground ground, long seed, long calculations) {
+    Occupancy occupancy = ground.empty();
+    new RegretInsertion(occupancy).fill();
+    occupancy.restore(
+        new TwoSearches(ground, EnvironmentMode.REPRODUCIBLE)
+            .improve(occupancy.snapshot(), seed, calculations, (placed, ms) -> {}));
+    new RegretInsertion(occupancy).fill();
+    new Polish(occupancy).run();
+    return occupancy;
   }
 
   /** Every order of some numbers. */
