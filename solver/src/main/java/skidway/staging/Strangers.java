@@ -21,7 +21,7 @@ final class Strangers {
     this.known = new byte[board.bundleCount()][];
   }
 
-  /** Whether two bundles are never in one stack while both are there. */
+  /** Whether two bundles that meet on site are never in one stack. */
   boolean are(int a, int b) {
     int high = Math.max(a, b);
     int low = Math.min(a, b);
@@ -36,9 +36,13 @@ final class Strangers {
     return row[low] == NEVER;
   }
 
-  /** What lies there from the start may lie against the rules, which is forgiven. */
+  /**
+   * One that comes when the other is gone may follow it; what lies there from the start may lie
+   * against the rules, which is forgiven.
+   */
   private boolean mayMeet(int low, int high) {
-    if (board.lies(low) || board.lies(high)) {
+    boolean meet = (board.there[low] & board.there[high]) != 0;
+    if (!meet || board.lies(low) || board.lies(high)) {
       return true;
     }
     Pile pile = new Pile(board, new int[] {low, high}, 2, Occupancy.NOWHERE);
