@@ -7,13 +7,22 @@ import java.util.List;
  * it is laid. None where nobody can stand on either side.
  */
 final class Goal {
-  /**
-   * A point to lay a piece from.
-   *
-   * @param extraM walk that counts besides the way there
-   * @param fromNodes lengths of the shortest walks from all nodes of the graph
-   */
-  private record Side(Stop end, double extraM, double[] fromNodes) {
+  /** A point to lay a piece from. */
+  private static final class Side {
+    private final Stop end;
+
+    /** Walk that counts besides the way there. */
+    private final double extraM;
+
+    /** Lengths of the shortest walks from all nodes of the graph. */
+    private final double[] fromNodes;
+
+    Side(WalkingGraph graph, StandingPoint point) {
+      end = graph.stop(new ViewPoint(point.at()));
+      extraM = point.extraM();
+      fromNodes = graph.metresFrom(end);
+    }
+
     /** The walk is no shorter than this. */
     double leastM(Stop start) {
       return start.view().metresTo(end.view()) + extraM;
@@ -29,12 +38,7 @@ final class Goal {
 
   Goal(WalkingGraph graph, List<StandingPoint> points) {
     this.graph = graph;
-    sides = points.stream().map(point -> side(graph, point)).toArray(Side[]::new);
-  }
-
-  private static Side side(WalkingGraph graph, StandingPoint point) {
-    Stop end = graph.stop(new ViewPoint(point.at()));
-    return new Side(end, point.extraM(), graph.metresFrom(end));
+    sides = points.stream().map(point -> new Side(graph, point)).toArray(Side[]::new);
   }
 
   /** Length of the shortest walk to whichever side is nearer. */
