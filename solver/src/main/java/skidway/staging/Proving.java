@@ -6,7 +6,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import skidway.bound.LowerBound;
 import skidway.plan.Proof;
@@ -70,16 +69,16 @@ final class Proving {
   /**
    * Goes on from the plan that was found, and returns it or a cheaper one.
    *
-   * @param sound whether a plan can be walked through and carried out
+   * @param tribunal judges cheaper plans, and holds the plan that was found
    */
-  Occupancy close(Occupancy found, StagingSolution.Ground ground, Predicate<Occupancy> sound) {
+  Occupancy close(Tribunal tribunal) {
+    Occupancy found = tribunal.best();
     LowerBound proven = joined();
     proven.mayLeave(found.unplaced());
     if (proven.provenMs() >= found.costMs() || stop.pressed()) {
       return found;
     }
     proven.raise(found.costMs(), AFTER * limits.calculations(), stop::pressed);
-    Tribunal tribunal = new Tribunal(found, ground, sound);
     boolean better = true;
     for (int i = 0; i < ROUNDS && better && isOpen(proven, tribunal); i++) {
       long before = tribunal.best().costMs();

@@ -111,7 +111,7 @@ public final class Stager {
     placeWhatIsLeft(sound);
     waits = Waits.FREE;
     evaluator = new StackEvaluator(board, waits);
-    sound = carriedOutBest(proving.close(sound, ground(1), this::isSound));
+    sound = carriedOutBest(proving.close(tribunal(sound)));
     Search search =
         new Search(limits.seed(), limits.calculations(), limits.until(), stop.pressed());
     List<Unloading.Lift> lifts = Unloading.of(sound).lifts();
@@ -265,7 +265,15 @@ public final class Stager {
   }
 
   private boolean isSound(Occupancy occupancy) {
-    return shut(occupancy).isEmpty() && Unloading.of(occupancy).complete();
+    return shut(occupancy).isEmpty() && canBeCarriedOut(occupancy);
+  }
+
+  private static boolean canBeCarriedOut(Occupancy occupancy) {
+    return Unloading.of(occupancy).complete();
+  }
+
+  private Tribunal tribunal(Occupancy found) {
+    return new Tribunal(found, ground(1), this::shut, Stager::canBeCarriedOut);
   }
 
   /** Whether the plan is unsound; what makes it so is forbidden from now on. */

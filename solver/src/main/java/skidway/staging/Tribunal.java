@@ -1,31 +1,42 @@
 package skidway.staging;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import skidway.bound.Judge;
 
 /**
  * Judges plans that a proof comes upon, and keeps the last sound one: each is cheaper than before.
+ * What shuts a path in one plan is remembered, so that no other with the same fault is walked
+ * through.
  */
 final class Tribunal implements Judge {
   /** To walk through a plan takes long; after so many no other is taken for sound. */
   private static final int MOST_QUESTIONS = 400;
 
   private final Occupancy trial;
-  private final StagingSolution.Ground ground;
-  private final Predicate<Occupancy> sound;
+  private final Function<Occupancy, List<int[]>> shut;
+  private final Predicate<Occupancy> carriedOut;
+  private StagingSolution.Ground ground;
   private Occupancy best;
   private int questions;
 
   /**
    * @param found the plan to begin with
    * @param ground with the sets of spots known to shut paths
-   * @param sound whether a legal plan can be walked through and carried out
+   * @param shut sets of spots that together shut a path in a legal plan
+   * @param carriedOut whether it can be carried out
    */
-  Tribunal(Occupancy found, StagingSolution.Ground ground, Predicate<Occupancy> sound) {
+  Tribunal(
+      Occupancy found,
+      StagingSolution.Ground ground,
+      Function<Occupancy, List<int[]>> shut,
+      Predicate<Occupancy> carriedOut) {
     this.best = found;
     this.ground = ground;
-    this.sound = sound;
+    this.shut = shut;
+    this.carriedOut = carriedOut;
     this.trial =
         new StagingSolution.Ground(
                 ground.board(), ground.evaluator(), List.of(), ground.stop(), ground.draws())
@@ -44,10 +55,23 @@ final class Tribunal implements Judge {
     }
     Occupancy plan = ground.empty();
     plan.restore(spotOf);
-    if (!plan.legal() || questions++ >= MOST_QUESTIONS || !sound.test(plan)) {
+    if (!plan.legal() || questions++ >= MOST_QUESTIONS) {
+      return Verdict.LEGAL;
+    }
+    if (!canBeWalked(plan) || !carriedOut.test(plan)) {
       return Verdict.LEGAL;
     }
     best = plan;
     return Verdict.SOUND;
+  }
+
+  private boolean canBeWalked(Occupancy plan) {
+    List<int[]> more = shut.apply(plan);
+    List<int[]> all = new ArrayList<>(ground.shutTogether());
+    all.addAll(more);
+    ground =
+        new StagingSolution.Ground(
+            ground.board(), ground.evaluator(), all, ground.stop(), ground.draws());
+    return more.isEmpty();
   }
 }

@@ -128,7 +128,8 @@ class BoundGroundTest {
     bound.raise(3 * cheapestMs, STEPS, () -> false);
     assertThat(bound.provenMs()).isPositive().isLessThanOrEqualTo(cheapestMs);
     if (fewestLeft == 0) {
-      Tribunal tribunal = new Tribunal(occupancy, Boards.ground(board), plan -> true);
+      Tribunal tribunal =
+          new Tribunal(occupancy, Boards.ground(board), plan -> List.of(), plan -> true);
       bound.gather(cheapestMs + 1, 1_000_000, () -> false);
       bound.close(cheapestMs + 1, 1_000_000, () -> false, tribunal);
       assertThat(bound.provenMs()).isEqualTo(cheapestMs);

@@ -184,7 +184,7 @@ final class Transport {
     Occupancy found = Boards.searched(ground, limits.seed(), calculations);
     double searched = cost(found.snapshot());
     double searchS = ProcessorTime.nowS() - beganS;
-    Occupancy mended = proving.close(found, ground, plan -> true);
+    Occupancy mended = proving.close(new Tribunal(found, ground, plan -> List.of(), plan -> true));
     double bound =
         proving.proof(mended, List.of()).map(Proof::lowestPersonS).orElse(0.0) * 1000 / MS_PER_COST;
     return new Result(
