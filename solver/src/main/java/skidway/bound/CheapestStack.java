@@ -1,6 +1,8 @@
 package skidway.bound;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,10 +11,6 @@ import org.jspecify.annotations.Nullable;
  * it tells a value that no set is below.
  */
 final class CheapestStack {
-  /** Steps for one spot before it is told by its bound only; each is a set looked at. */
-  private static final int MOST_STEPS = 20_000;
-
-  private static final int[] NOTHING = {};
   private static final double UNKNOWN = -1;
 
   /** Tolls are sums of fractions; by so much they are told too low rather than too high. */
@@ -54,7 +52,7 @@ final class CheapestStack {
   private final int[] sorted;
   private long best;
   private long openBound;
-  private int[] bestSet = NOTHING;
+  private final List<int[]> found = new ArrayList<>();
 
   CheapestStack(Ground ground, Cliques cliques, Openings openings, int moments) {
     this.ground = ground;
@@ -77,38 +75,40 @@ final class CheapestStack {
     return steps;
   }
 
-  /** The set found last, in no order. */
-  int[] bestSet() {
-    return bestSet;
-  }
-
   /**
    * No set of bundles on a spot costs less than this, its bundles' worth taken off and rent added;
    * 0 if leaving it empty is best.
+   *
+   * @param mostSteps sets to look at before the spot is told by a bound only
    */
-  long price(int atSpot, Prices prices) {
+  long price(int atSpot, Prices prices, long mostSteps) {
     sink = null;
-    look(atSpot, prices, 0);
+    look(atSpot, prices, 0, mostSteps);
     return Math.min(best, openBound);
+  }
+
+  /** The sets met when a spot was priced last, growing, each cheaper than the one before. */
+  List<int[]> found() {
+    return found;
   }
 
   /**
    * Tells every set on a spot whose value is below a limit.
    *
-   * @return whether the steps for one spot lasted
+   * @return whether the steps lasted
    */
-  boolean tellBelow(int atSpot, Prices prices, long limitMs, Sink all) {
+  boolean tellBelow(int atSpot, Prices prices, long limitMs, long mostSteps, Sink all) {
     sink = all;
-    look(atSpot, prices, limitMs);
+    look(atSpot, prices, limitMs, mostSteps);
     return openBound >= limitMs;
   }
 
-  private void look(int atSpot, Prices prices, long limitMs) {
+  private void look(int atSpot, Prices prices, long limitMs, long mostSteps) {
     spot = atSpot;
     best = limitMs;
     openBound = limitMs;
-    bestSet = NOTHING;
-    stepsLeft = MOST_STEPS;
+    found.clear();
+    stepsLeft = mostSteps;
     room = ground.room(spot);
     long leastRent = takeRent(prices);
     takeToll(prices);
@@ -301,7 +301,7 @@ final class CheapestStack {
         sink.set(Arrays.copyOf(sorted, k), value);
       } else if (value < best) {
         best = value;
-        bestSet = Arrays.copyOf(sorted, k);
+        found.add(Arrays.copyOf(sorted, k));
       }
     }
     return true;

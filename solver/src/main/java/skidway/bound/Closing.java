@@ -109,7 +109,7 @@ final class Closing {
     relaxation.restrict(part.sets);
     DualAscent ascent = new DualAscent(relaxation, part.prices);
     long before = relaxation.steps();
-    ascent.run(bestMs, before + (long) CLIMBS * part.sets.length, () -> false);
+    ascent.climb(bestMs, CLIMBS);
     steps += relaxation.steps() - before;
     long boundMs = Math.max(part.boundMs, ascent.bestMs());
     if (boundMs >= bestMs) {

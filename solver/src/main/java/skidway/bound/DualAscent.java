@@ -1,7 +1,5 @@
 package skidway.bound;
 
-import java.util.function.BooleanSupplier;
-
 /**
  * Raises a lower bound step by step. What spots take too often gets cheaper, what nobody takes gets
  * dearer; an average of past answers says in which direction, and every step starts from the best
@@ -21,7 +19,7 @@ final class DualAscent {
   /** Most bound for few steps. */
   static final Pace BRISK = new Pace(0.05, 0.05, 5);
 
-  /** The same for problems of many bundles, whose prices are far off at first. */
+  /** The same from prices that may be far off. */
   static final Pace EAGER = new Pace(0.1, 0.05, 5);
 
   /** Slower, with better averages: they tell what the relaxation takes too often. */
@@ -68,14 +66,11 @@ final class DualAscent {
   }
 
   /**
-   * Goes on until the bound reaches a plan's cost, the steps of the relaxation are spent, or
-   * strides have become too small to matter.
+   * Goes on until the bound reaches a plan's cost, so many steps were gone, or strides have become
+   * too small to matter.
    */
-  void run(long aimMs, long mostSteps, BooleanSupplier stopped) {
-    while (bestMs < aimMs
-        && relaxation.steps() < mostSteps
-        && stride > SHORTEST_STRIDE
-        && !stopped.getAsBoolean()) {
+  void climb(long aimMs, int mostClimbs) {
+    for (int i = 0; i < mostClimbs && bestMs < aimMs && stride > SHORTEST_STRIDE; i++) {
       step(aimMs);
     }
   }

@@ -9,7 +9,4 @@ interface Lagrangian {
    *     and by how much each group and sum was used beyond 1
    */
   long valueMs(Prices prices, double[] off);
-
-  /** How much work that was so far, in sets looked at. */
-  long steps();
 }

@@ -1,5 +1,6 @@
 package skidway.bound;
 
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
@@ -8,15 +9,18 @@ import org.jspecify.annotations.Nullable;
  * holds. The same ground, aims and steps give the same bound on any machine.
  */
 public final class LowerBound {
-  /** From so many bundles on the way to good prices is long. */
-  private static final int MANY = 60;
-
   private final Ground ground;
   private final int moments;
   private final Cliques cliques;
   private final Openings openings;
-  private Prices prices;
   private int mayLeave;
+  private Relaxation relaxation;
+  private KnownSets known;
+  private @Nullable Answer answer;
+
+  /** At the prices of which more sets count than can be gathered. */
+  private @Nullable Answer tooMany;
+
   private @Nullable Pool pool;
   private long provenMs;
   private long steps;
@@ -31,17 +35,20 @@ public final class LowerBound {
     this.mayLeave = mayLeave;
     this.cliques = Cliques.of(ground);
     this.openings = Openings.of(ground, (b, s) -> true);
-    this.prices = relaxation().start(openings);
-  }
-
-  private Relaxation relaxation() {
-    return new Relaxation(ground, cliques, openings, moments, mayLeave);
+    this.relaxation = new Relaxation(ground, cliques, openings, moments, mayLeave);
+    this.known = new KnownSets(ground, cliques, mayLeave);
   }
 
   /** Speaks of plans that leave out fewer bundles, or more, from now on. */
   public void mayLeave(int bundles) {
-    provenMs = bundles <= mayLeave ? provenMs : 0;
+    if (bundles == mayLeave) {
+      return;
+    }
+    provenMs = bundles < mayLeave ? provenMs : 0;
     mayLeave = bundles;
+    relaxation = new Relaxation(ground, cliques, openings, moments, mayLeave);
+    known = new KnownSets(ground, cliques, mayLeave);
+    answer = answer == null ? null : relaxation.answer(answer.prices, answer.gainMs);
   }
 
   /** No plan that leaves out no more than it may costs less than this, person-milliseconds. */
@@ -67,15 +74,29 @@ public final class LowerBound {
     if (mayLeave > 0 || (pool != null && pool.costMs == costMs)) {
       return;
     }
-    Relaxation relaxation = relaxation();
-    pool = Pool.of(ground, relaxation, prices, costMs, mostSteps);
-    steps += relaxation.steps();
+    pool = gathered(costMs, mostSteps);
     if (pool.complete) {
       Strengthening strengthening = new Strengthening(ground, cliques, pool);
       pool = strengthening.run(mostSteps / 2, stopped);
       provenMs = Math.max(provenMs, Math.min(costMs, pool.boundMs));
       steps += strengthening.steps();
     }
+  }
+
+  /**
+   * Those that are known have to do where there are too many, and at the same prices ever after.
+   */
+  private Pool gathered(long costMs, long mostSteps) {
+    long before = relaxation.steps();
+    Answer at = begun();
+    Optional<Pool> few =
+        tooMany == at
+            ? Optional.empty()
+            : new Gathering(ground, relaxation, at).run(costMs, mostSteps);
+    tooMany = few.isEmpty() ? at : null;
+    steps += relaxation.steps() - before;
+    return few.orElseGet(
+        () -> Pool.of(ground, at, costMs, known.columns(at, costMs - at.valueMs), false));
   }
 
   /**
@@ -126,13 +147,22 @@ public final class LowerBound {
    * @param stopped ends the work early
    */
   public void raise(long aimMs, long mostSteps, BooleanSupplier stopped) {
-    Relaxation relaxation = relaxation();
-    DualAscent.Pace pace = ground.bundles() < MANY ? DualAscent.BRISK : DualAscent.EAGER;
-    DualAscent ascent = new DualAscent(relaxation, prices, pace);
+    long before = relaxation.steps();
+    Answer start = begun();
+    steps += relaxation.steps() - before;
+    AscentBySets ascent = new AscentBySets(relaxation, known, start);
     ascent.run(aimMs, mostSteps, stopped);
-    prices = ascent.best();
+    answer = ascent.best();
     pool = null;
-    provenMs = Math.max(provenMs, ascent.bestMs());
-    steps += relaxation.steps();
+    provenMs = Math.max(provenMs, answer.valueMs);
+    steps += ascent.steps();
+  }
+
+  /** What is answered at the prices of the bound so far, or at those to begin with. */
+  private Answer begun() {
+    if (answer == null) {
+      answer = relaxation.ask(relaxation.start(openings), AscentBySets.FOR_A_SPOT);
+    }
+    return answer;
   }
 }

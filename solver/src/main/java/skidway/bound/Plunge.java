@@ -33,8 +33,7 @@ final class Plunge {
     while (left.length > few) {
       relaxation.restrict(left);
       DualAscent ascent = new DualAscent(relaxation, from);
-      long most = relaxation.steps() + (long) CLIMBS * left.length;
-      ascent.run(belowMs, most, () -> false);
+      ascent.climb(belowMs, CLIMBS);
       if (ascent.bestMs() >= belowMs) {
         return new int[0];
       }

@@ -12,12 +12,6 @@ import java.util.stream.IntStream;
  * out of question.
  */
 final class Pool {
-  /** With more sets than this nobody gets to the end of their combinations. */
-  private static final int MOST_COLUMNS = 60_000;
-
-  /** How often the cost is brought down by half its way to the bound until the sets are few. */
-  private static final int MOST_TRIES = 8;
-
   /** What the plans cost less than that it is for. */
   final long costMs;
 
@@ -62,45 +56,16 @@ final class Pool {
   }
 
   /**
-   * Gathers what a plan below some cost can have; if that are too many sets, the best of them.
+   * Sets at the prices of a bound.
    *
-   * @param mostSteps sets to look at; none are gathered if they do not last
+   * @param answer of the relaxation, at those prices
+   * @param costMs what the plans cost less than that it is for
+   * @param columns by spot
+   * @param complete whether no set is missing that such a plan can have
    */
-  static Pool of(Ground ground, Relaxation relaxation, Prices prices, long costMs, long mostSteps) {
-    long boundMs = relaxation.valueMs(prices, new double[prices.ms.length]);
-    long below = Math.max(0, costMs - boundMs);
-    for (int i = 0; i < MOST_TRIES && relaxation.steps() < mostSteps; i++, below /= 2) {
-      List<Column> columns = new ArrayList<>();
-      if (gather(ground, relaxation, prices, below, mostSteps, columns)) {
-        return new Pool(ground, costMs, boundMs, i == 0, columns, prices, List.of());
-      }
-    }
-    return new Pool(ground, costMs, boundMs, false, List.of(), prices, List.of());
-  }
-
-  private static boolean gather(
-      Ground ground,
-      Relaxation relaxation,
-      Prices prices,
-      long belowMs,
-      long mostSteps,
-      List<Column> columns) {
-    boolean all = true;
-    for (int s = 0; s < ground.spots() && all; s++) {
-      int spot = s;
-      all =
-          relaxation.tellBelow(
-              s,
-              prices,
-              belowMs,
-              (set, valueMs) -> {
-                if (columns.size() <= MOST_COLUMNS) {
-                  columns.add(new Column(ground, spot, set, valueMs, relaxation.gainMs(spot)));
-                }
-              });
-      all &= columns.size() <= MOST_COLUMNS && relaxation.steps() < mostSteps;
-    }
-    return all;
+  static Pool of(
+      Ground ground, Answer answer, long costMs, List<Column> columns, boolean complete) {
+    return new Pool(ground, costMs, answer.valueMs, complete, columns, answer.prices, List.of());
   }
 
   /** By bundle those that hold it, the least excess first. */

@@ -103,8 +103,8 @@ final class PoolRelaxation implements Lagrangian {
     return numbers;
   }
 
-  @Override
-  public long steps() {
+  /** How many sets were looked at so far. */
+  long steps() {
     return steps;
   }
 

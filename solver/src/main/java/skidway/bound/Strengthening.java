@@ -71,8 +71,7 @@ final class Strengthening {
   private long climb() {
     relaxation.restrict(sets);
     DualAscent ascent = new DualAscent(relaxation, prices, DualAscent.STEADY);
-    long most = relaxation.steps() + (long) CLIMBS * sets.length;
-    ascent.run(pool.costMs, most, () -> false);
+    ascent.climb(pool.costMs, CLIMBS);
     long raisedMs = Math.max(0, ascent.bestMs() - boundMs);
     boundMs += raisedMs;
     prices = ascent.best();

@@ -20,16 +20,16 @@ final class Proving {
    * Sets of bundles looked at while the search runs, for each of its score calculations: enough for
    * some eighty bundles, for fewer it ends earlier.
    */
-  private static final int BESIDE = 60;
+  private static final int BESIDE = 100;
 
   /** The same when the search is done and the plan's cost is known. */
-  private static final int AFTER = 4;
+  private static final int AFTER = 10;
 
   /** Sets looked at to find those that a cheaper plan can have. */
   private static final int GATHERING = 10;
 
   /** Sets looked at to make the plan cheaper, for each score calculation of the search. */
-  private static final int MENDING = 2;
+  private static final int MENDING = 10;
 
   /** Sets looked at to close the gap, for each score calculation of the search. */
   private static final int CLOSING = 20;

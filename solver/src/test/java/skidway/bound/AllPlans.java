@@ -29,6 +29,22 @@ final class AllPlans {
     return least;
   }
 
+  /** The spot of each bundle in the dearest plan that leaves out none; empty if there is none. */
+  int[] dearest() {
+    int[] dearest = {};
+    for (int code = 0; code < Math.pow(ground.spots(), ground.bundles()); code++) {
+      int[] spotOf = new int[ground.bundles()];
+      for (int b = 0, rest = code; b < spotOf.length; b++, rest /= ground.spots()) {
+        spotOf[b] = rest % ground.spots();
+      }
+      long costMs = costMs(spotOf);
+      if (costMs < Long.MAX_VALUE && (dearest.length == 0 || costMs > costMs(dearest))) {
+        dearest = spotOf;
+      }
+    }
+    return dearest;
+  }
+
   /** What a plan costs; the highest number if it breaks a rule. */
   long costMs(int[] spotOf) {
     long sum = 0;

@@ -23,7 +23,7 @@ class ClosingTest {
     final int moments;
     final Cliques cliques;
     final Relaxation relaxation;
-    final Prices prices;
+    final Answer answer;
     final long cheapestMs;
     long foundMs;
 
@@ -35,9 +35,13 @@ class ClosingTest {
       cliques = Cliques.of(ground);
       Openings openings = Openings.of(ground, (b, s) -> true);
       relaxation = new Relaxation(ground, cliques, openings, moments, 0);
-      DualAscent ascent = new DualAscent(relaxation, relaxation.start(openings));
+      AscentBySets ascent =
+          new AscentBySets(
+              relaxation,
+              new KnownSets(ground, cliques, 0),
+              relaxation.ask(relaxation.start(openings), Long.MAX_VALUE));
       ascent.run(isSolvable() ? cheapestMs : 10_000, 300, () -> false);
-      prices = ascent.best();
+      answer = ascent.best();
     }
 
     boolean isSolvable() {
@@ -45,7 +49,7 @@ class ClosingTest {
     }
 
     Pool pool(long costMs) {
-      return Pool.of(ground, relaxation, prices, costMs, Long.MAX_VALUE);
+      return new Gathering(ground, relaxation, answer).run(costMs, Long.MAX_VALUE).orElseThrow();
     }
 
     Judge.Verdict judge(int[] spotOf) {

@@ -35,12 +35,25 @@ public final class Harvest {
     Cliques cliques = Cliques.of(ground);
     Openings openings = Openings.of(ground, (b, s) -> true);
     Relaxation relaxation = new Relaxation(ground, cliques, openings, moments, 0);
-    DualAscent ascent = new DualAscent(relaxation, relaxation.start(openings));
+    KnownSets known = new KnownSets(ground, cliques, 0);
+    Answer start = relaxation.ask(relaxation.start(openings), Long.MAX_VALUE);
+    AscentBySets ascent = new AscentBySets(relaxation, known, start);
     ascent.run(costMs, Long.MAX_VALUE, enough);
     Relaxation gathering = new Relaxation(ground, cliques, openings, moments, 0);
-    long belowMs = Math.min(costMs, (long) (ascent.bestMs() * (1 + share)));
-    return new Harvest(
-        ground, cliques, Pool.of(ground, gathering, ascent.best(), belowMs, Long.MAX_VALUE));
+    long belowMs = Math.min(costMs, (long) (ascent.best().valueMs * (1 + share)));
+    Answer answer = ascent.best();
+    Pool pool =
+        new Gathering(ground, gathering, answer)
+            .run(belowMs, Long.MAX_VALUE)
+            .orElseGet(
+                () ->
+                    Pool.of(
+                        ground,
+                        answer,
+                        belowMs,
+                        known.columns(answer, belowMs - answer.valueMs),
+                        false));
+    return new Harvest(ground, cliques, pool);
   }
 
   public List<Sheaf> sheaves() {

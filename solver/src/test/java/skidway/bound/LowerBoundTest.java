@@ -131,4 +131,28 @@ class LowerBoundTest {
     bound.close(4000, 0, () -> false, spotOf -> Judge.Verdict.SOUND);
     assertThat(bound.provenMs()).isLessThanOrEqualTo(new AllPlans(ground).cheapestMs(0));
   }
+
+  @Test
+  void setsThatAreKnownMendAPlanWhereTooManyCount() {
+    int mended = 0;
+    for (int seed = 0; seed < 60; seed++) {
+      RandomGround ground = ground(seed);
+      AllPlans plans = new AllPlans(ground);
+      int[] dearest = plans.dearest();
+      long costMs = dearest.length == 0 ? 0 : plans.costMs(dearest);
+      LowerBound bound = raised(ground, seed, 0, costMs);
+      bound.gather(costMs, 0, () -> false);
+      long afterMs =
+          bound.mend(
+              dearest,
+              costMs,
+              dearest.length == 0 ? 0 : 50_000,
+              () -> false,
+              spotOf ->
+                  plans.costMs(spotOf) < costMs ? Judge.Verdict.SOUND : Judge.Verdict.ILLEGAL);
+      assertThat(afterMs).isGreaterThanOrEqualTo(Math.min(costMs, plans.cheapestMs(0)));
+      mended += afterMs < costMs ? 1 : 0;
+    }
+    assertThat(mended).isGreaterThan(20);
+  }
 }

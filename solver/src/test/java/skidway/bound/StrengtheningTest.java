@@ -75,10 +75,15 @@ class StrengtheningTest {
     Cliques cliques = Cliques.of(ground);
     Openings openings = Openings.of(ground, (b, s) -> true);
     Relaxation relaxation = new Relaxation(ground, cliques, openings, moments, 0);
-    DualAscent ascent = new DualAscent(relaxation, relaxation.start(openings));
+    AscentBySets ascent =
+        new AscentBySets(
+            relaxation,
+            new KnownSets(ground, cliques, 0),
+            relaxation.ask(relaxation.start(openings), Long.MAX_VALUE));
     ascent.run(cheapestMs, 50, () -> false);
     long knownMs = cheapestMs + 1 + 20L * seed;
-    Pool pool = Pool.of(ground, relaxation, ascent.best(), knownMs, Long.MAX_VALUE);
+    Pool pool =
+        new Gathering(ground, relaxation, ascent.best()).run(knownMs, Long.MAX_VALUE).orElseThrow();
     Pool left = new Strengthening(ground, cliques, pool).run(Long.MAX_VALUE, () -> false);
     assertThat(left.boundMs).isLessThanOrEqualTo(cheapestMs);
     long[] bestMs = {Long.MAX_VALUE};
