@@ -43,6 +43,7 @@ final class AscentBySets {
   private double climbs = CLIMBS;
   private int next;
   private long asked;
+  private long askedSteps;
   private boolean learnt;
 
   AscentBySets(Relaxation relaxation, KnownSets known, Answer start) {
@@ -89,7 +90,7 @@ final class AscentBySets {
 
   /** Sets that are looked at when all spots are asked, going by those asked so far. */
   private long stepsForAll() {
-    return asked == 0 ? 0 : steps() / asked * spots;
+    return asked == 0 ? 0 : askedSteps / asked * spots;
   }
 
   /**
@@ -110,7 +111,9 @@ final class AscentBySets {
       if (!all && i >= spots / PART && knownMs - lossMs / i * spots < enoughMs) {
         return Optional.empty();
       }
+      long before = relaxation.steps();
       gainMs[next] = relaxation.gainMs(next, prices, mostSteps);
+      askedSteps += relaxation.steps() - before;
       lossMs += known.gainMs(next) - gainMs[next];
       for (int[] set : relaxation.found()) {
         learnt |= known.add(next, set, prices);

@@ -66,8 +66,8 @@ public final class LowerBound {
    * closing; until the bound is raised again. Only for plans that leave out no bundle.
    *
    * @param costMs of the known plan
-   * @param mostSteps sets to look at; none are gathered if they do not last. Half as many more
-   *     raise the bound of those that were gathered
+   * @param mostSteps sets to look at; those that came up so far have to do if they do not last.
+   *     Half as many more raise the bound of those that were gathered
    * @param stopped ends the work early
    */
   public void gather(long costMs, long mostSteps, BooleanSupplier stopped) {

@@ -17,10 +17,13 @@ import skidway.plan.StepKind;
  */
 final class Proving {
   /**
-   * Sets of bundles looked at while the search runs, for each of its score calculations: enough for
-   * some eighty bundles, for fewer it ends earlier.
+   * Sets of bundles looked at while the search runs, for each of its score calculations: more than
+   * enough for some hundred bundles, who are done earlier.
    */
   private static final int BESIDE = 100;
+
+  /** With more bundles a set takes so much longer that fewer are looked at. */
+  private static final int MANY = 400;
 
   /** The same when the search is done and the plan's cost is known. */
   private static final int AFTER = 10;
@@ -62,8 +65,13 @@ final class Proving {
 
   private LowerBound beside(long aimMs, int mayLeave) {
     LowerBound begun = new LowerBound(new BoundGround(board, tolerant), board.moments, mayLeave);
-    begun.raise(aimMs, BESIDE * limits.calculations(), stop::pressed);
+    begun.raise(aimMs, raising(BESIDE), stop::pressed);
     return begun;
+  }
+
+  private long raising(int forEachCalculation) {
+    long most = forEachCalculation * limits.calculations();
+    return most * MANY / Math.max(MANY, board.bundleCount());
   }
 
   /**
@@ -78,7 +86,7 @@ final class Proving {
     if (proven.provenMs() >= found.costMs() || stop.pressed()) {
       return found;
     }
-    proven.raise(found.costMs(), AFTER * limits.calculations(), stop::pressed);
+    proven.raise(found.costMs(), raising(AFTER), stop::pressed);
     boolean better = true;
     for (int i = 0; i < ROUNDS && better && isOpen(proven, tribunal); i++) {
       long before = tribunal.best().costMs();
@@ -94,6 +102,7 @@ final class Proving {
     gather(proven, plan);
     proven.mend(
         plan.snapshot(), plan.costMs(), MENDING * limits.calculations(), stop::pressed, tribunal);
+    tribunal.polish();
   }
 
   private void close(LowerBound proven, Tribunal tribunal) {

@@ -15,6 +15,9 @@ final class Tribunal implements Judge {
   /** To walk through a plan takes long; after so many no other is taken for sound. */
   private static final int MOST_QUESTIONS = 400;
 
+  /** Each time more is known of what shuts a path. */
+  private static final int MOST_POLISHES = 5;
+
   private final Occupancy trial;
   private final Function<Occupancy, List<int[]>> shut;
   private final Predicate<Occupancy> carriedOut;
@@ -63,6 +66,18 @@ final class Tribunal implements Judge {
     }
     best = plan;
     return Verdict.SOUND;
+  }
+
+  /** Improves the best plan bundle by bundle: sets that go together leave such moves undone. */
+  void polish() {
+    for (int i = 0; i < MOST_POLISHES; i++) {
+      Occupancy plan = ground.empty();
+      plan.restore(best.snapshot());
+      new Polish(plan).run();
+      if (!plan.isBetterThan(best) || verdict(plan.snapshot()) == Verdict.SOUND) {
+        return;
+      }
+    }
   }
 
   private boolean canBeWalked(Occupancy plan) {

@@ -36,7 +36,7 @@ class TribunalTest {
   /** Stacks on the first two spots shut a path. */
   private List<int[]> shut(Occupancy plan) {
     walked.add(plan.snapshot());
-    boolean both = IntStream.of(plan.snapshot()).allMatch(spot -> spot < 2);
+    boolean both = IntStream.of(plan.snapshot()).boxed().toList().containsAll(List.of(0, 1));
     return both ? List.of(new int[] {0, 1}) : List.of();
   }
 
@@ -67,5 +67,19 @@ class TribunalTest {
     assertThat(walked).hasSize(1);
     assertThat(tribunal.verdict(new int[] {1, 2})).isEqualTo(Verdict.SOUND);
     assertThat(walked).hasSize(2);
+  }
+
+  @Test
+  void theBestPlanIsPolishedPastAPathThatWouldBeShut() {
+    Tribunal tribunal = tribunal(true);
+    tribunal.verdict(new int[] {0, 2});
+    long beforeMs = tribunal.best().costMs();
+    tribunal.polish();
+    assertThat(tribunal.best().unplaced()).isZero();
+    assertThat(tribunal.best().costMs()).isLessThanOrEqualTo(beforeMs);
+    assertThat(shut(tribunal.best())).isEmpty();
+    int walks = walked.size();
+    tribunal.polish();
+    assertThat(walked).hasSize(walks);
   }
 }
