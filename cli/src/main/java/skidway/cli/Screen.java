@@ -19,7 +19,9 @@ record Screen(PrintWriter results, PrintWriter talk, boolean live) {
     lines.forEach(results::println);
   }
 
+  /** Results so far come first: otherwise talk would stand in the middle of one of their lines. */
   void say(String format, Object... values) {
+    results.flush();
     talk.println(values.length == 0 ? format : String.format(Locale.ROOT, format, values));
     talk.flush();
   }
