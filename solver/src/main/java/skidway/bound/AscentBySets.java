@@ -29,28 +29,27 @@ final class AscentBySets {
   /** Of the gap: less than this is not worth asking for. */
   private static final double LITTLE = 0.002;
 
-  /** Sets looked at for one spot: so many at least, and a part of those that are left. */
-  static final int FOR_A_SPOT = 20_000;
-
+  /** Sets looked at for one spot: a part of those that are left. */
   private static final int PART_FOR_A_SPOT = 100;
 
   private final Relaxation relaxation;
   private final KnownSets known;
-  private final long begun;
+  private final long begunAsking;
+  private final long begunClimbing;
   private final int spots;
   private final int stride;
   private Answer best;
   private double climbs = CLIMBS;
   private int next;
   private long asked;
-  private long askedSteps;
   private boolean learnt;
 
   AscentBySets(Relaxation relaxation, KnownSets known, Answer start) {
     this.relaxation = relaxation;
     this.known = known;
     this.best = start;
-    this.begun = relaxation.steps() + known.steps();
+    this.begunAsking = relaxation.steps();
+    this.begunClimbing = known.steps();
     this.spots = start.gainMs.length;
     this.stride = stride(spots);
   }
@@ -61,8 +60,8 @@ final class AscentBySets {
   }
 
   /** Sets looked at so far, known ones at their share. */
-  long steps() {
-    return relaxation.steps() + known.steps() - begun;
+  private long steps() {
+    return stepsAsking() + known.steps() - begunClimbing;
   }
 
   /**
@@ -88,9 +87,13 @@ final class AscentBySets {
     }
   }
 
+  private long stepsAsking() {
+    return relaxation.steps() - begunAsking;
+  }
+
   /** Sets that are looked at when all spots are asked, going by those asked so far. */
   private long stepsForAll() {
-    return asked == 0 ? 0 : askedSteps / asked * spots;
+    return asked == 0 ? 0 : stepsAsking() / asked * spots;
   }
 
   /**
@@ -103,7 +106,7 @@ final class AscentBySets {
   private Optional<Answer> ask(Prices prices, boolean all, long stepsLeft) {
     long knownMs = known.valueMs(prices, new double[prices.ms.length]);
     double enoughMs = best.valueMs + HOPE * (knownMs - best.valueMs);
-    long mostSteps = Math.max(FOR_A_SPOT, stepsLeft / PART_FOR_A_SPOT);
+    long mostSteps = Math.max(Relaxation.FOR_A_SPOT, stepsLeft / PART_FOR_A_SPOT);
     long[] gainMs = new long[spots];
     double lossMs = 0;
     learnt = false;
@@ -111,9 +114,7 @@ final class AscentBySets {
       if (!all && i >= spots / PART && knownMs - lossMs / i * spots < enoughMs) {
         return Optional.empty();
       }
-      long before = relaxation.steps();
       gainMs[next] = relaxation.gainMs(next, prices, mostSteps);
-      askedSteps += relaxation.steps() - before;
       lossMs += known.gainMs(next) - gainMs[next];
       for (int[] set : relaxation.found()) {
         learnt |= known.add(next, set, prices);

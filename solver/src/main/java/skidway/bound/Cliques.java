@@ -74,18 +74,6 @@ final class Cliques {
   }
 
   /**
-   * Counts a spot's use by all its groups.
-   *
-   * @param moments at which it is used, a bit each
-   * @param off one more for each group and moment
-   */
-  void countUse(int spot, long moments, Prices prices, double[] off) {
-    for (int rent : rents(spot, moments, prices)) {
-      off[rent]++;
-    }
-  }
-
-  /**
    * The rents that a spot pays.
    *
    * @param moments at which it is used, a bit each

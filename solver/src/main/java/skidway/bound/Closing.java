@@ -93,10 +93,6 @@ final class Closing {
     }
   }
 
-  long steps() {
-    return steps;
-  }
-
   /** What every plan costs at least, as far as that is known. */
   long provenMs() {
     long open = parts.isEmpty() ? Long.MAX_VALUE : parts.peek().boundMs;

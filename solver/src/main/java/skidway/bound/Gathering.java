@@ -12,9 +12,7 @@ final class Gathering {
   /** How often what plans may cost above the bound is halved until the sets are few. */
   private static final int MOST_TRIES = 8;
 
-  /** Sets looked at for one spot: so many at least, and a part of those that are left. */
-  private static final int FOR_A_SPOT = 20_000;
-
+  /** Sets looked at for one spot: a part of those that are left. */
   private static final int PART_FOR_A_SPOT = 10;
 
   private final Ground ground;
@@ -72,7 +70,7 @@ final class Gathering {
               spot,
               answer.prices,
               gainMs + belowMs,
-              Math.max(FOR_A_SPOT, left / PART_FOR_A_SPOT),
+              Math.max(Relaxation.FOR_A_SPOT, left / PART_FOR_A_SPOT),
               (set, valueMs) -> {
                 if (columns.size() <= MOST_COLUMNS) {
                   columns.add(new Column(ground, spot, set, valueMs, gainMs));

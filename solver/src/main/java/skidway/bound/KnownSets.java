@@ -16,28 +16,25 @@ final class KnownSets implements Lagrangian {
   private static final int[] NO_TOLLS = {};
   private static final double[] NO_SHARES = {};
 
-  /** A set on a spot: what it takes by numbers of prices, and what it costs before them. */
+  /** A set on a spot, and by numbers of prices what it takes. */
   private static final class Known {
-    final int[] set;
+    final Column column;
     final int[] rents;
     final int[] tolls;
 
     /** In step with the tolls. */
     final double[] shares;
 
-    final long costMs;
-
-    Known(int[] set, int[] rents, int[] tolls, double[] shares, long costMs) {
-      this.set = set;
+    Known(Column column, int[] rents, int[] tolls, double[] shares) {
+      this.column = column;
       this.rents = rents;
       this.tolls = tolls;
       this.shares = shares;
-      this.costMs = costMs;
     }
 
     long valueMs(long[] prices) {
-      long sum = costMs;
-      for (int b : set) {
+      long sum = column.costMs;
+      for (int b : column.set) {
         sum -= prices[b];
       }
       for (int rent : rents) {
@@ -50,7 +47,7 @@ final class KnownSets implements Lagrangian {
     }
 
     void count(double[] off) {
-      for (int b : set) {
+      for (int b : column.set) {
         off[b]--;
       }
       for (int rent : rents) {
@@ -91,17 +88,12 @@ final class KnownSets implements Lagrangian {
    */
   boolean add(int spot, int[] set, Prices numbers) {
     List<Known> there = ofSpot.get(spot);
-    if (there.stream().anyMatch(known -> Arrays.equals(known.set, set))) {
+    if (there.stream().anyMatch(known -> Arrays.equals(known.column.set, set))) {
       return false;
     }
-    long moments = 0;
-    long costMs = ground.stackMs(set, set.length, spot);
-    for (int b : set) {
-      moments |= ground.there(b);
-      costMs += ground.placeMs(b, spot);
-    }
-    int[] rents = cliques.rents(spot, moments, numbers);
-    there.add(new Known(set, rents, tolls(spot, set, numbers), shares(spot, set), costMs));
+    Column column = new Column(ground, spot, set, 0, 0);
+    int[] rents = cliques.rents(spot, column.moments, numbers);
+    there.add(new Known(column, rents, tolls(spot, set, numbers), shares(spot, set)));
     return true;
   }
 
@@ -129,7 +121,7 @@ final class KnownSets implements Lagrangian {
       for (Known known : ofSpot.get(s)) {
         long its = known.valueMs(answer.prices.ms);
         if (its - answer.gainMs[s] < belowMs) {
-          columns.add(new Column(ground, s, known.set, its, answer.gainMs[s]));
+          columns.add(known.column.priced(its, answer.gainMs[s]));
         }
       }
     }

@@ -23,7 +23,6 @@ public final class LowerBound {
 
   private @Nullable Pool pool;
   private long provenMs;
-  private long steps;
 
   /**
    * @param moments how many there are, at most 64
@@ -56,11 +55,6 @@ public final class LowerBound {
     return provenMs;
   }
 
-  /** How many sets of bundles were looked at so far. */
-  public long steps() {
-    return steps;
-  }
-
   /**
    * Gathers the sets of bundles that a plan cheaper than a known one can have, for mending and
    * closing; until the bound is raised again. Only for plans that leave out no bundle.
@@ -76,10 +70,8 @@ public final class LowerBound {
     }
     pool = gathered(costMs, mostSteps);
     if (pool.complete) {
-      Strengthening strengthening = new Strengthening(ground, cliques, pool);
-      pool = strengthening.run(mostSteps / 2, stopped);
+      pool = new Strengthening(ground, cliques, pool).run(mostSteps / 2, stopped);
       provenMs = Math.max(provenMs, Math.min(costMs, pool.boundMs));
-      steps += strengthening.steps();
     }
   }
 
@@ -87,14 +79,12 @@ public final class LowerBound {
    * Those that are known have to do where there are too many, and at the same prices ever after.
    */
   private Pool gathered(long costMs, long mostSteps) {
-    long before = relaxation.steps();
     Answer at = begun();
     Optional<Pool> few =
         tooMany == at
             ? Optional.empty()
             : new Gathering(ground, relaxation, at).run(costMs, mostSteps);
     tooMany = few.isEmpty() ? at : null;
-    steps += relaxation.steps() - before;
     return few.orElseGet(
         () -> Pool.of(ground, at, costMs, known.columns(at, costMs - at.valueMs), false));
   }
@@ -115,7 +105,6 @@ public final class LowerBound {
     Closing closing = new Closing(ground, cliques, moments, pool, Closing.FEW, costMs, judge);
     closing.run(mostSteps, stopped);
     provenMs = Math.max(provenMs, closing.provenMs());
-    steps += closing.steps();
   }
 
   /**
@@ -147,21 +136,17 @@ public final class LowerBound {
    * @param stopped ends the work early
    */
   public void raise(long aimMs, long mostSteps, BooleanSupplier stopped) {
-    long before = relaxation.steps();
-    Answer start = begun();
-    steps += relaxation.steps() - before;
-    AscentBySets ascent = new AscentBySets(relaxation, known, start);
+    AscentBySets ascent = new AscentBySets(relaxation, known, begun());
     ascent.run(aimMs, mostSteps, stopped);
     answer = ascent.best();
     pool = null;
     provenMs = Math.max(provenMs, answer.valueMs);
-    steps += ascent.steps();
   }
 
   /** What is answered at the prices of the bound so far, or at those to begin with. */
   private Answer begun() {
     if (answer == null) {
-      answer = relaxation.ask(relaxation.start(openings), AscentBySets.FOR_A_SPOT);
+      answer = relaxation.ask(relaxation.start(openings), Relaxation.FOR_A_SPOT);
     }
     return answer;
   }

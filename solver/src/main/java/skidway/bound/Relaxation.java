@@ -9,6 +9,9 @@ import java.util.List;
  * below the cost of every plan, whatever the prices.
  */
 final class Relaxation {
+  /** Sets that are always looked at for one spot, however few are left to look at. */
+  static final int FOR_A_SPOT = 20_000;
+
   private final CheapestStack cheapest;
   private final Ground ground;
   private final int groups;

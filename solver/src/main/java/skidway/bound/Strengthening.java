@@ -63,10 +63,6 @@ final class Strengthening {
     return left();
   }
 
-  long steps() {
-    return relaxation.steps();
-  }
-
   /** Raises the bound, and says by how much. */
   private long climb() {
     relaxation.restrict(sets);

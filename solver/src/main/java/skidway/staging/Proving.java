@@ -22,11 +22,11 @@ final class Proving {
    */
   private static final int BESIDE = 100;
 
-  /** With more bundles a set takes so much longer that fewer are looked at. */
-  private static final int MANY = 400;
-
   /** The same when the search is done and the plan's cost is known. */
   private static final int AFTER = 10;
+
+  /** With more bundles a set takes so much longer that fewer are looked at for both. */
+  private static final int MANY = 400;
 
   /** Sets looked at to find those that a cheaper plan can have. */
   private static final int GATHERING = 10;

@@ -26,6 +26,11 @@ class StagingSolution {
       return new Ground(board, evaluator.apart(), shutTogether, stop, new DrawBudget(calculations));
     }
 
+    /** The same ground where other sets of spots are known to shut paths. */
+    Ground shut(List<int[]> together) {
+      return new Ground(board, evaluator, together, stop, draws);
+    }
+
     /** Nothing lies anywhere yet, not even what lies there from the start. */
     Occupancy empty() {
       Occupancy occupancy = new Occupancy(board, evaluator, shutTogether);

@@ -40,10 +40,7 @@ final class Tribunal implements Judge {
     this.ground = ground;
     this.shut = shut;
     this.carriedOut = carriedOut;
-    this.trial =
-        new StagingSolution.Ground(
-                ground.board(), ground.evaluator(), List.of(), ground.stop(), ground.draws())
-            .empty();
+    this.trial = ground.shut(List.of()).empty();
   }
 
   Occupancy best() {
@@ -58,10 +55,8 @@ final class Tribunal implements Judge {
     }
     Occupancy plan = ground.empty();
     plan.restore(spotOf);
-    if (!plan.legal() || questions++ >= MOST_QUESTIONS) {
-      return Verdict.LEGAL;
-    }
-    if (!canBeWalked(plan) || !carriedOut.test(plan)) {
+    boolean open = plan.legal() && questions++ < MOST_QUESTIONS;
+    if (!open || !canBeWalked(plan) || !carriedOut.test(plan)) {
       return Verdict.LEGAL;
     }
     best = plan;
@@ -80,13 +75,14 @@ final class Tribunal implements Judge {
     }
   }
 
+  /** Remembers what shuts a path if something does. */
   private boolean canBeWalked(Occupancy plan) {
     List<int[]> more = shut.apply(plan);
-    List<int[]> all = new ArrayList<>(ground.shutTogether());
-    all.addAll(more);
-    ground =
-        new StagingSolution.Ground(
-            ground.board(), ground.evaluator(), all, ground.stop(), ground.draws());
+    if (!more.isEmpty()) {
+      List<int[]> all = new ArrayList<>(ground.shutTogether());
+      all.addAll(more);
+      ground = ground.shut(all);
+    }
     return more.isEmpty();
   }
 }

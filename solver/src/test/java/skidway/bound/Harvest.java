@@ -39,11 +39,10 @@ public final class Harvest {
     Answer start = relaxation.ask(relaxation.start(openings), Long.MAX_VALUE);
     AscentBySets ascent = new AscentBySets(relaxation, known, start);
     ascent.run(costMs, Long.MAX_VALUE, enough);
-    Relaxation gathering = new Relaxation(ground, cliques, openings, moments, 0);
-    long belowMs = Math.min(costMs, (long) (ascent.best().valueMs * (1 + share)));
     Answer answer = ascent.best();
+    long belowMs = Math.min(costMs, (long) (answer.valueMs * (1 + share)));
     Pool pool =
-        new Gathering(ground, gathering, answer)
+        new Gathering(ground, relaxation, answer)
             .run(belowMs, Long.MAX_VALUE)
             .orElseGet(
                 () ->
