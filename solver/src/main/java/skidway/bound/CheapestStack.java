@@ -40,13 +40,9 @@ final class CheapestStack {
 
   private double leastToll;
   private final int moments;
-  private final int[] candidate;
-  private final long[] reduced;
-  private final double[] size;
-  private final double[] sortKey;
-  private int candidates;
+  private final LeastOrder order;
+  private final Wanted wanted;
   private int spot;
-  private double room;
   private long stepsLeft;
   private final int[] set;
   private final int[] sorted;
@@ -59,13 +55,11 @@ final class CheapestStack {
     this.cliques = cliques;
     this.openings = openings;
     this.moments = moments;
+    this.order = new LeastOrder(ground);
+    this.wanted = new Wanted(ground);
     int n = ground.bundles();
     rentAt = new long[moments];
     tollPerKg = new double[n];
-    candidate = new int[n];
-    reduced = new long[n];
-    size = new double[n];
-    sortKey = new double[n];
     set = new int[n];
     sorted = new int[n];
   }
@@ -109,11 +103,10 @@ final class CheapestStack {
     openBound = limitMs;
     found.clear();
     stepsLeft = mostSteps;
-    room = ground.room(spot);
     long leastRent = takeRent(prices);
     takeToll(prices);
     gather(prices.ms, leastRent);
-    if (candidates > 0) {
+    if (leastRent + wanted.fill(0, 0) + wanted.lessMs(0) < best) {
       extend(0, 0, 0, 0, 0, 0);
     }
   }
@@ -161,9 +154,9 @@ final class CheapestStack {
 
   /** Keeps the bundles that can be part of a set that is worth while. */
   private void gather(long[] worth, long leastRent) {
+    wanted.forSpot(spot);
     int[] open = openings.bundles[spot];
     long[] leastMs = openings.leastMs[spot];
-    candidates = 0;
     steps += 1 + open.length / 16;
     long all = leastRent;
     for (int i = 0; i < open.length; i++) {
@@ -173,60 +166,25 @@ final class CheapestStack {
       return;
     }
     for (int i = 0; i < open.length; i++) {
-      long r = leastMs[i] + leastToll(open[i]) - worth[open[i]];
-      if (Math.max(0, r) < best - all) {
-        insert(open[i], r, ground.takes(open[i], spot));
+      long ms = leastMs[i] + leastToll(open[i]) - worth[open[i]];
+      if (Math.max(0, ms) < best - all) {
+        wanted.add(open[i], ms);
       }
     }
-    if (leastRent + fill(0, room) >= best) {
-      candidates = 0;
-    }
-  }
-
-  /** Sorts by worth for room; those that only cost come last, the cheapest first. */
-  private void insert(int bundle, long r, double takes) {
-    double key = r < 0 && room < Double.POSITIVE_INFINITY ? r / Math.max(takes, 1e-6) : r;
-    int at = candidates++;
-    while (at > 0 && sortKey[at - 1] > key) {
-      candidate[at] = candidate[at - 1];
-      reduced[at] = reduced[at - 1];
-      size[at] = size[at - 1];
-      sortKey[at] = sortKey[at - 1];
-      at--;
-    }
-    candidate[at] = bundle;
-    reduced[at] = r;
-    size[at] = takes;
-    sortKey[at] = key;
-  }
-
-  /** No selection of the candidates from one on that fits the room is below this. */
-  private long fill(int from, double left) {
-    long sum = 0;
-    double rest = left + 1e-6;
-    for (int i = from; i < candidates && reduced[i] < 0; i++) {
-      if (size[i] > rest) {
-        if (rest <= 0) {
-          return sum;
-        }
-        return sum + (long) Math.floor(reduced[i] * (rest / size[i])) - 1;
-      }
-      rest -= size[i];
-      sum += reduced[i];
-    }
-    return sum;
+    wanted.sort();
   }
 
   /**
    * Adds each candidate from one on to the set.
    *
    * @param sum of the set's reduced prices
-   * @param together no more than what its bundles cost for lying together
+   * @param onTop the least that a bundle of the set costs for lying on another
    */
-  private void extend(int from, int k, long sum, long together, long union, double used) {
-    for (int i = from; i < candidates; i++) {
-      long bound = sum + together + rent(union);
-      bound += reduced[i] < 0 ? fill(i, room - used) : reduced[i];
+  private void extend(int from, int k, long sum, long union, double used, long onTop) {
+    long soFar = sum + order.ms(k) + rent(union);
+    long less = wanted.lessMs(onTop);
+    for (int i = from; i < wanted.count(); i++) {
+      long bound = soFar + less + wanted.least(i, used);
       if (bound >= best) {
         return;
       }
@@ -234,39 +192,31 @@ final class CheapestStack {
         openBound = Math.min(openBound, bound);
         return;
       }
-      if (used + size[i] > room + 1e-6) {
+      if (!wanted.fits(i, used)) {
         continue;
       }
-      long more = together(candidate[i], k, together);
-      if (more == Ground.REFUSED) {
+      long with = union | ground.there(wanted.bundle(i));
+      long next = sum + wanted.ms(i) + rent(with);
+      long nextOnTop = k == 0 ? wanted.onTopMs(i) : Math.min(onTop, wanted.onTopMs(i));
+      double nextUsed = wanted.with(i, used);
+      long rest = wanted.fill(i + 1, nextUsed);
+      long restOnTop = Math.min(0, rest + wanted.lessMs(nextOnTop));
+      long atLeast =
+          k == 0 ? restOnTop : order.ms(k) + wanted.onTopMs(i) + less + Math.min(0, rest);
+      if (next + atLeast >= best) {
         continue;
       }
-      long with = union | ground.there(candidate[i]);
-      long next = sum + reduced[i];
-      long rest = Math.min(0, fill(i + 1, room - used - size[i]));
-      if (next + more + rent(with) + rest >= best) {
+      long together = order.with(wanted.bundle(i), k, spot);
+      if (together == Ground.REFUSED || next + together + restOnTop >= best) {
         continue;
       }
-      set[k] = candidate[i];
+      set[k] = wanted.bundle(i);
       stepsLeft--;
       steps++;
-      if (priced(k + 1, next + rent(with))) {
-        extend(i + 1, k + 1, next, more, with, used + size[i]);
+      if (priced(k + 1, next, together) && !wanted.isFull(nextUsed)) {
+        extend(i + 1, k + 1, sum + wanted.ms(i), with, nextUsed, nextOnTop);
       }
     }
-  }
-
-  /** The dearest pair of the set when a bundle joins it, or REFUSED. */
-  private long together(int bundle, int k, long before) {
-    long most = before;
-    for (int i = 0; i < k; i++) {
-      long pair = ground.leastTogetherMs(set[i], bundle, spot);
-      if (pair == Ground.REFUSED) {
-        return Ground.REFUSED;
-      }
-      most = Math.max(most, pair);
-    }
-    return most;
   }
 
   private long rent(long union) {
@@ -280,11 +230,18 @@ final class CheapestStack {
     return sum;
   }
 
-  /** Prices a set; whether sets that contain it may be legal. */
-  private boolean priced(int k, long withoutStacking) {
+  /**
+   * Prices a set, if it can be the best; whether sets that contain it may be legal.
+   *
+   * @param together what its bundles add at least by lying on each other
+   */
+  private boolean priced(int k, long withoutStacking, long together) {
     sort(k);
     if (!ground.mayGrow(sorted, k, spot)) {
       return false;
+    }
+    if (withoutStacking + together >= best) {
+      return true;
     }
     long stackMs = ground.stackMs(sorted, k, spot);
     if (stackMs != Ground.REFUSED) {

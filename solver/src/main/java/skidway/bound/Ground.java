@@ -62,17 +62,18 @@ public interface Ground {
   double takes(int bundle, int spot);
 
   /**
-   * No more than what two bundles add to the cost of any stack that both are part of, beyond {@link
-   * #leastInStackMs} of all; {@link #REFUSED} if no legal stack has both.
+   * No more than what a bundle adds to the cost of any stack in which another is somewhere beneath
+   * it, beyond {@link #leastInStackMs} of all; {@link #REFUSED} if no legal stack has it there. A
+   * bundle adds that once, for the dearest of those beneath it.
    */
-  long leastTogetherMs(int bundle, int other, int spot);
+  long onTopMs(int beneath, int bundle, int spot);
 
   /** Whether a set of bundles, or one that contains it, may be legal on a spot. */
   boolean mayGrow(int[] set, int size, int spot);
 
   /**
    * What stacking a set of bundles costs, or {@link #REFUSED}: never less than the sum of {@link
-   * #leastInStackMs}.
+   * #leastInStackMs} and what they add in the cheapest order by {@link #onTopMs}.
    *
    * @param set growing; its first {@code size} count
    */

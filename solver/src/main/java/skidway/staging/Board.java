@@ -487,7 +487,7 @@ final class Board {
 
   /** Crew time lost at picking a bundle's pieces when its underside is so high up. */
   long pickMs(int bundle, double baseM) {
-    return time.pickMs(picks[bundle], baseM);
+    return picks[bundle].costMs(baseM);
   }
 
   /** Whether something beside the spot keeps its stack lower than stacks may be elsewhere. */

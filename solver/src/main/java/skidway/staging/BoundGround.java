@@ -1,5 +1,7 @@
 package skidway.staging;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import skidway.bound.Ground;
 
 /** The board as a lower bound sees it: what spots forbid together and what stacks cost. */
@@ -11,6 +13,13 @@ final class BoundGround implements Ground {
   private final StackEvaluator evaluator;
   private final boolean tolerant;
   private final boolean[] isHome;
+
+  /** The moment at which most bundles are there. */
+  private final int busiest;
+
+  /** By spot, what bundles can take of its height, or of its floor. */
+  private final double[] room;
+
   private final Companions companions;
   private final SharedRows rows;
 
@@ -29,6 +38,27 @@ final class BoundGround implements Ground {
         isHome[home] = true;
       }
     }
+    this.busiest = busiest(board);
+    this.room = new double[board.spotCount()];
+    Fullest stack = new Fullest(board.tierM);
+    Fullest rack = new Fullest(board.onEndM2);
+    Arrays.setAll(
+        room, s -> board.rack[s] ? rack.of(board.rackFloorM2[s]) : stack.of(board.mostHeightM[s]));
+  }
+
+  private static int busiest(Board board) {
+    int busiest = 0;
+    long most = -1;
+    for (int m = 0; m < board.moments; m++) {
+      int moment = m;
+      long there =
+          IntStream.range(0, board.bundleCount()).filter(b -> board.isThere(b, moment)).count();
+      if (there > most) {
+        most = there;
+        busiest = moment;
+      }
+    }
+    return busiest;
   }
 
   @Override
@@ -61,22 +91,23 @@ final class BoundGround implements Ground {
     return board.rack[spot] ? 0 : companions.leastPickMs(bundle);
   }
 
+  /** What lies there from the start may be higher than it should. */
   @Override
   public double room(int spot) {
-    if (board.moments > 1 || isHome[spot]) {
-      return Double.POSITIVE_INFINITY;
-    }
-    return board.rack[spot] ? board.rackFloorM2[spot] : board.mostHeightM[spot];
+    return isHome[spot] ? Double.POSITIVE_INFINITY : room[spot];
   }
 
   @Override
   public double takes(int bundle, int spot) {
+    if (!board.isThere(bundle, busiest)) {
+      return 0;
+    }
     return board.rack[spot] ? board.onEndM2[bundle] : board.tierM[bundle];
   }
 
   @Override
-  public long leastTogetherMs(int bundle, int other, int spot) {
-    return board.rack[spot] || isHome[spot] ? 0 : companions.leastMs(bundle, other);
+  public long onTopMs(int beneath, int bundle, int spot) {
+    return board.rack[spot] || isHome[spot] ? 0 : companions.onTopMs(beneath, bundle);
   }
 
   @Override

@@ -1,33 +1,32 @@
 package skidway.staging;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import skidway.bound.Ground;
 import skidway.limits.PickHeight;
 import skidway.timber.Bundle;
 import skidway.timber.PackedPiece;
 
 /**
- * What two bundles cost at least for lying in one stack, whatever else is in it and wherever it is,
- * if neither lay there from the start. Rehandles and set-downs of a pair grow with what joins it,
- * only picking may get easier; so they are counted without any help from height.
+ * What a bundle costs at least for lying on another in one stack, whatever else is in it and
+ * wherever it is, if neither lay there from the start. Rehandles and set-downs of a pair grow with
+ * what joins it, only picking may get easier; so they are counted without any help from height.
  */
 final class Companions {
-  private static final long UNKNOWN = -2;
+  private static final int UNKNOWN = -2;
 
   private final Board board;
   private final long[] leastPickMs;
-  private final long[][] leastMs;
+
+  /** By upper and lower one. */
+  private final int[] @Nullable [] onTopMs;
 
   Companions(Board board) {
     this.board = board;
     int n = board.bundleCount();
     leastPickMs = new long[n];
-    leastMs = new long[n][];
-    for (int b = 0; b < n; b++) {
-      leastPickMs[b] = leastPick(b);
-      leastMs[b] = new long[b];
-      Arrays.fill(leastMs[b], UNKNOWN);
-    }
+    onTopMs = new int[n][];
+    Arrays.setAll(leastPickMs, this::leastPick);
   }
 
   /**
@@ -53,33 +52,30 @@ final class Companions {
     return leastPickMs[bundle];
   }
 
-  /** Person-milliseconds beyond picking, or {@link Ground#REFUSED} if neither may be beneath. */
-  long leastMs(int a, int b) {
-    int high = Math.max(a, b);
-    int low = Math.min(a, b);
-    if (leastMs[high][low] == UNKNOWN) {
-      leastMs[high][low] = together(low, high);
+  /**
+   * Person-milliseconds beyond picking for a bundle with another beneath it, or {@link
+   * Ground#REFUSED} if it may not lie above that.
+   */
+  long onTopMs(int beneath, int bundle) {
+    int[] row = onTopMs[bundle];
+    if (row == null) {
+      row = new int[board.bundleCount()];
+      Arrays.fill(row, UNKNOWN);
+      onTopMs[bundle] = row;
     }
-    return leastMs[high][low];
+    if (row[beneath] == UNKNOWN) {
+      row[beneath] = Math.toIntExact(told(beneath, bundle));
+    }
+    return row[beneath];
   }
 
-  private long together(int low, int high) {
-    if ((board.there[low] & board.there[high]) == 0) {
+  private long told(int beneath, int bundle) {
+    if ((board.there[beneath] & board.there[bundle]) == 0) {
       return 0;
     }
-    long lowBeneath = onTop(low, high);
-    long highBeneath = onTop(high, low);
-    if (lowBeneath == Ground.REFUSED || highBeneath == Ground.REFUSED) {
-      return Math.max(lowBeneath, highBeneath);
-    }
-    return Math.min(lowBeneath, highBeneath);
-  }
-
-  /** Rehandles and set-downs of a bundle for one beneath it, or REFUSED. */
-  private long onTop(int beneath, int upper) {
-    int[] pair = {Math.min(beneath, upper), Math.max(beneath, upper)};
+    int[] pair = {Math.min(beneath, bundle), Math.max(beneath, bundle)};
     Pile pile = new Pile(board, pair, 2, Occupancy.NOWHERE);
     return new Stacking(board, pile, Waits.FREE, Stacking.Heed.SUPPORT)
-        .onTopMs(pair[0] == upper ? 0 : 1);
+        .onTopMs(pair[0] == bundle ? 0 : 1);
   }
 }

@@ -49,15 +49,6 @@ public final class CrewTime {
     return millis(people * metres * secondsPerMetre);
   }
 
-  /** Picking a bundle's pieces when its underside is so high up. */
-  long pickMs(Picks picks, double baseM) {
-    long sum = 0;
-    for (int i = 0; i < picks.people.length; i++) {
-      sum += pickMs(picks.people[i], baseM + picks.aboveM[i]);
-    }
-    return sum;
-  }
-
   /** So many people picking one piece that lies so high up. */
   public long pickMs(int people, double heightM) {
     return millis(people * worstPickS * (1 - PickHeight.factor(heightM)));

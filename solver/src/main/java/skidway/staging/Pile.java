@@ -23,6 +23,7 @@ final class Pile {
   final int[] whenItComes;
 
   private final double[] heightM;
+  private final double[] massKg;
 
   /**
    * @param set the first {@code size} count
@@ -35,11 +36,11 @@ final class Pile {
     this.whenItComes = new int[size];
     this.there = there(board);
     this.heightM = new double[1 << size];
-    for (int u = 0; u < size; u++) {
-      heightM[1 << u] = board.tierM[bundles[u]];
-    }
+    this.massKg = new double[1 << size];
     for (int some = 1; some < heightM.length; some++) {
-      heightM[some] = heightM[some & some - 1] + heightM[Integer.lowestOneBit(some)];
+      int bundle = bundles[Integer.numberOfTrailingZeros(some)];
+      heightM[some] = heightM[some & some - 1] + board.tierM[bundle];
+      massKg[some] = massKg[some & some - 1] + board.massKg[bundle];
     }
   }
 
@@ -71,11 +72,8 @@ final class Pile {
     return heightM[some];
   }
 
-  double massKg(Board board, int some) {
-    double sum = 0;
-    for (int i = 0; i < size; i++) {
-      sum += (some >> i & 1) == 1 ? board.massKg[bundles[i]] : 0;
-    }
-    return sum;
+  /** What some of them weigh at most. */
+  double massKg(int some) {
+    return massKg[some];
   }
 }

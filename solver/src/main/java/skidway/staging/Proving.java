@@ -18,9 +18,16 @@ import skidway.plan.StepKind;
 final class Proving {
   /**
    * Sets of bundles looked at while the search runs, for each of its score calculations: more than
-   * enough for some hundred bundles, who are done earlier.
+   * enough for some hundred bundles, who are done earlier. They are looked at in parts, and after
+   * one that gained little no other begins, so that a plan does not wait for what cannot be proven.
    */
   private static final int BESIDE = 100;
+
+  /** Calculations of which one part may make use. */
+  private static final int ONE_PART = 100_000;
+
+  /** What part of the gap one of them must close for another to begin. */
+  private static final double ENOUGH = 0.25;
 
   /** The same when the search is done and the plan's cost is known. */
   private static final int AFTER = 10;
@@ -65,12 +72,17 @@ final class Proving {
 
   private LowerBound beside(long aimMs, int mayLeave) {
     LowerBound begun = new LowerBound(new BoundGround(board, tolerant), board.moments, mayLeave);
-    begun.raise(aimMs, raising(BESIDE), stop::pressed);
+    long left = limits.calculations();
+    for (boolean enough = true; enough && left > 0 && !stop.pressed(); left -= ONE_PART) {
+      long gapMs = aimMs - begun.provenMs();
+      begun.raise(aimMs, raising(BESIDE, Math.min(left, ONE_PART)), stop::pressed);
+      enough = aimMs - begun.provenMs() < (1 - ENOUGH) * gapMs;
+    }
     return begun;
   }
 
-  private long raising(int forEachCalculation) {
-    long most = forEachCalculation * limits.calculations();
+  private long raising(int forEach, long calculations) {
+    long most = forEach * calculations;
     return most * MANY / Math.max(MANY, board.bundleCount());
   }
 
@@ -86,7 +98,7 @@ final class Proving {
     if (proven.provenMs() >= found.costMs() || stop.pressed()) {
       return found;
     }
-    proven.raise(found.costMs(), raising(AFTER), stop::pressed);
+    proven.raise(found.costMs(), raising(AFTER, limits.calculations()), stop::pressed);
     boolean better = true;
     for (int i = 0; i < ROUNDS && better && isOpen(proven, tribunal); i++) {
       long before = tribunal.best().costMs();

@@ -2,11 +2,9 @@ package skidway.staging;
 
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import skidway.rules.Rule;
 import skidway.rules.Setting;
 
@@ -18,45 +16,10 @@ import skidway.rules.Setting;
  * at most the limit of tiers. Bundles that never meet are stacks of their own, one after the other.
  */
 final class StackEvaluator {
-  /** More bundles than a key has room for are never tried on one another. */
-  private static final int MOST_IN_KEY = 12;
-
-  /** Odd, its bits without a pattern: the golden section of 2^64. */
-  private static final long STIR = 0x9E3779B97F4A7C15L;
-
-  /** Orders remembered before all are forgotten; only memory depends on it. */
-  private static final int MOST_KNOWN = 400_000;
-
-  /**
-   * @param home the spot where some of the bundles lay from the start, if it is this one
-   */
-  private record Key(long first, long second, long third, int footing, int home) {
-    /** Said outright: asked millions of times, some of them before the machine is warm. */
-    @Override
-    public boolean equals(@Nullable Object o) {
-      return o instanceof Key key
-          && first == key.first
-          && second == key.second
-          && third == key.third
-          && footing == key.footing
-          && home == key.home;
-    }
-
-    /** Bundle numbers are small and alike, so that they must be stirred well. */
-    @Override
-    public int hashCode() {
-      long stirred = (((first * STIR) ^ second) * STIR) ^ third;
-      stirred ^= stirred >>> 31;
-      stirred = (stirred ^ (stirred >>> 32)) * STIR + footing;
-      stirred = (stirred ^ (stirred >>> 29)) * STIR + home;
-      return (int) (stirred ^ (stirred >>> 32));
-    }
-  }
-
   private final Board board;
   private final Waits waits;
   private final int mostTiers;
-  private final Map<Key, StackCost> known = new HashMap<>();
+  private final KnownStacks known = new KnownStacks();
   private final Strangers strangers;
 
   /** By spot, bottom to top: stacks whose order is not to be chosen. */
@@ -117,19 +80,15 @@ final class StackEvaluator {
     if (k == 0) {
       return StackCost.EMPTY;
     }
-    if (k > MOST_IN_KEY
+    if (k > KnownStacks.MOST_BUNDLES
         || movesWhatStays(set, k, spot)
         || (!asItStood(set, k, spot) && refusedAtOnce(set, k, spot).isPresent())) {
       return StackCost.ILLEGAL;
     }
-    Key key = key(set, k, spot);
-    StackCost cost = known.get(key);
+    StackCost cost = known.find(set, k, board.footing[spot], homeHere(set, k, spot));
     if (cost == null) {
-      if (known.size() >= MOST_KNOWN) {
-        known.clear();
-      }
       cost = new Stacking(board, new Pile(board, set, k, spot), waits, Stacking.Heed.ALL).best();
-      known.put(key, cost);
+      known.keep(cost);
     }
     return cost;
   }
@@ -212,21 +171,12 @@ final class StackEvaluator {
     return Optional.empty();
   }
 
-  /** Bundle numbers are below 65,536, so four of them fill a long, and twelve a key. */
-  private Key key(int[] set, int k, int spot) {
+  /** The spot, if some of the bundles lay there from the start. */
+  private int homeHere(int[] set, int k, int spot) {
     int home = Occupancy.NOWHERE;
     for (int i = 0; i < k; i++) {
       home = board.home[set[i]] == spot ? spot : home;
     }
-    return new Key(
-        packed(set, 0, k), packed(set, 4, k), packed(set, 8, k), board.footing[spot], home);
-  }
-
-  private static long packed(int[] set, int from, int k) {
-    long packed = 0;
-    for (int i = from; i < Math.min(k, from + 4); i++) {
-      packed = packed << 16 | (set[i] + 1);
-    }
-    return packed;
+    return home;
   }
 }

@@ -1,6 +1,7 @@
 package skidway.staging;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 import skidway.limits.Overhang;
 import skidway.timber.Bundle;
@@ -18,6 +19,7 @@ import skidway.timber.Bundle;
  */
 final class Stacking {
   private static final long NEVER = Long.MAX_VALUE;
+  private static final int[] NOTHING = {};
 
   /** Which rules are heeded: all of them, unless one looks for the one that binds. */
   enum Heed {
@@ -31,6 +33,9 @@ final class Stacking {
   private final Waits waits;
   private final Heed heed;
 
+  /** Those that lay here from the start. */
+  private final int homes;
+
   /** For each bundle those that may not be beneath it while both are there, for want of support. */
   private final int[] unsupportive;
 
@@ -43,8 +48,11 @@ final class Stacking {
   /** For each bundle those beneath which it must be set down first. */
   private final int[] waitedFor;
 
-  /** For each set of bundles the earliest turn of a piece of any of them. */
-  private final int[] firstTurn;
+  /** For each set of bundles the one that has the piece of the earliest turn. */
+  private final int[] neededFirst;
+
+  /** For each bundle what it rehandles for each other beneath it alone. */
+  private final long[][] rehandleMs;
 
   /** For each bundle those that could not come on top any more once it is laid. */
   private final int[] barred;
@@ -60,14 +68,16 @@ final class Stacking {
     this.pile = pile;
     this.waits = waits;
     this.heed = heed;
+    this.homes = homes();
     this.unsupportive = new int[pile.size];
     this.closed = new int[pile.size];
     this.later = new int[pile.size];
     this.waitedFor = new int[pile.size];
+    this.rehandleMs = new long[pile.size][pile.size];
     for (int u = 0; u < pile.size; u++) {
       compareWithOthers(u);
     }
-    this.firstTurn = firstTurns();
+    this.neededFirst = neededFirst();
     this.barred = new int[pile.size];
     this.tooMuch = new int[pile.size][];
     this.tooMuchUntouched = new int[pile.size][];
@@ -77,6 +87,14 @@ final class Stacking {
       boolean undermost = isHome(u) && board.homeTier[pile.bundles[u]] == 1;
       tooMuchUntouched[u] = undermost ? tooMuchFor(u, true) : tooMuch[u];
     }
+  }
+
+  private int homes() {
+    int homes = 0;
+    for (int u = 0; u < pile.size; u++) {
+      homes |= board.home[pile.bundles[u]] == pile.spot ? 1 << u : 0;
+    }
+    return homes;
   }
 
   private int barredBy(int u) {
@@ -90,12 +108,17 @@ final class Stacking {
 
   private int[] tooMuchFor(int u, boolean untouched) {
     if (heed != Heed.ALL) {
-      return new int[0];
+      return NOTHING;
     }
-    double mostKg = board.mostKg(pile.spot, pile.bundles[u], untouched);
-    return Arrays.stream(pile.there)
-        .filter(there -> (there >> u & 1) == 1 && pile.massKg(board, there) > mostKg + 1e-9)
-        .toArray();
+    double mostKg = board.mostKg(pile.spot, pile.bundles[u], untouched) + 1e-9;
+    int[] tooMuchFor = NOTHING;
+    for (int there : pile.there) {
+      if ((there >> u & 1) == 1 && pile.massKg(there) > mostKg) {
+        tooMuchFor = Arrays.copyOf(tooMuchFor, tooMuchFor.length + 1);
+        tooMuchFor[tooMuchFor.length - 1] = there;
+      }
+    }
+    return tooMuchFor;
   }
 
   private void compareWithOthers(int u) {
@@ -110,6 +133,8 @@ final class Stacking {
       closed[u] |= !mayWait(u, j) || isOpen(j) ? bit : 0;
       later[u] |= board.comes[lower] > board.comes[upper] ? bit : 0;
       waitedFor[u] |= board.turn[lower] > board.turn[upper] ? bit : 0;
+      int moved = board.digging[upper].laterThan(board.digging[lower].first);
+      rehandleMs[u][j] = board.time.rehandleMs(moved);
     }
   }
 
@@ -120,14 +145,19 @@ final class Stacking {
         && Overhang.eachEndM(above.widthM(), below.widthM()) <= board.sideOverhangM + 1e-9;
   }
 
-  private int[] firstTurns() {
+  private int[] neededFirst() {
     int[] first = new int[pile.all() + 1];
-    first[0] = Integer.MAX_VALUE;
     for (int some = 1; some < first.length; some++) {
-      int lowest = board.digging[pile.bundles[Integer.numberOfTrailingZeros(some)]].first;
-      first[some] = Math.min(first[some & some - 1], lowest);
+      int lowest = Integer.numberOfTrailingZeros(some);
+      int others = some & some - 1;
+      first[some] =
+          others == 0 || firstTurn(lowest) < firstTurn(first[others]) ? lowest : first[others];
     }
     return first;
+  }
+
+  private int firstTurn(int u) {
+    return board.digging[pile.bundles[u]].first;
   }
 
   /** The cheapest order that keeps the rules heeded; illegal if there is none. */
@@ -217,14 +247,9 @@ final class Stacking {
       aside += i < standing ? 0 : liftAsideMs(below, u);
       below |= 1 << u;
     }
-    return new StackCost(
-        legal,
-        Arrays.stream(order).mapToObj(u -> pile.bundles[u]).toList(),
-        pick,
-        rehandle,
-        setDown,
-        aside,
-        standing);
+    Integer[] bundles = new Integer[order.length];
+    Arrays.setAll(bundles, i -> pile.bundles[order[i]]);
+    return new StackCost(legal, List.of(bundles), pick, rehandle, setDown, aside, standing);
   }
 
   /**
@@ -248,6 +273,9 @@ final class Stacking {
 
   /** Bundles that lay here from the start, bottom to top, up to the first that goes elsewhere. */
   private int[] standing() {
+    if (homes == 0) {
+      return NOTHING;
+    }
     int[] row = new int[pile.size];
     int count = 0;
     for (int tier = 1; tier <= pile.size; tier++) {
@@ -269,7 +297,7 @@ final class Stacking {
   }
 
   private boolean isHome(int u) {
-    return board.home[pile.bundles[u]] == pile.spot;
+    return (homes >> u & 1) == 1;
   }
 
   private boolean mustNotBeLifted(int u) {
@@ -348,8 +376,8 @@ final class Stacking {
   }
 
   private long rehandleMs(int below, int u) {
-    int first = firstTurn[below & pile.with[u]];
-    return board.time.rehandleMs(board.digging[pile.bundles[u]].laterThan(first));
+    int beneath = below & pile.with[u];
+    return beneath == 0 ? 0 : rehandleMs[u][neededFirst[beneath]];
   }
 
   private long setDownMs(int below, int u) {

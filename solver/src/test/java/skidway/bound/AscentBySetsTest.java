@@ -73,10 +73,10 @@ class AscentBySetsTest {
       Case job = new Case(seed, SPOTS);
       double linearMs = job.all.linearMs();
       double share = job.raised((long) (1.2 * linearMs), 1_000_000).valueMs / linearMs;
-      assertThat(share).isBetween(0.9, 1 + 1e-6);
+      assertThat(share).isBetween(0.8, 1 + 1e-6);
       sum += share;
     }
-    assertThat(sum / CASES).isGreaterThan(0.99);
+    assertThat(sum / CASES).isGreaterThan(0.98);
   }
 
   @ParameterizedTest

@@ -6,8 +6,9 @@ import java.util.stream.IntStream;
 
 /**
  * A few bundles and spots with any prices at all: stacks that get cheaper or legal by what joins
- * them, spots that exclude each other, sums that stacks share. What it tells of pairs and of sets
- * that may grow is as tight as it may be.
+ * them, spots with little room that exclude each other, sums that stacks share. What it tells of
+ * sets that may grow is as tight as it may be, what it tells of bundles on each other is all that
+ * some stacks cost.
  */
 final class RandomGround implements Ground {
   private static final int MOST_MS = 1000;
@@ -20,6 +21,11 @@ final class RandomGround implements Ground {
   /** By spot and set of bundles, a bit each. */
   private final long[][] stackMs;
 
+  /** By spot, bundle and what is beneath it. */
+  private final long[][][] onTopMs;
+
+  private final double[] room;
+  private final double[] takes;
   private final Load[][] loads;
   private final int sums;
 
@@ -35,19 +41,31 @@ final class RandomGround implements Ground {
     }
     excludes = new boolean[spots][spots];
     stackMs = new long[spots][1 << bundles];
+    onTopMs = new long[spots][bundles][bundles];
     loads = new Load[spots][bundles];
+    takes = random.doubles(bundles, 0, 1).toArray();
+    room = new double[spots];
+    Arrays.setAll(
+        room,
+        s -> random.nextInt(3) == 0 ? Double.POSITIVE_INFINITY : 0.3 + 2 * random.nextDouble());
     sums = random.nextInt(3);
     for (int s = 0; s < spots; s++) {
       for (int t = 0; t < s; t++) {
         excludes[s][t] = random.nextInt(3) == 0;
         excludes[t][s] = excludes[s][t];
       }
+      for (long[] row : onTopMs[s]) {
+        Arrays.setAll(row, b -> random.nextInt(5) == 0 ? REFUSED : random.nextInt(MOST_MS / 3));
+      }
       for (int set = 1; set < 1 << bundles; set++) {
         boolean alone = Integer.bitCount(set) == 1;
+        long together = inLeastOrderMs(s, set);
         stackMs[s][set] =
-            !alone && random.nextInt(3) == 0
+            together == REFUSED || !fits(s, set) || (!alone && random.nextInt(4) == 0)
                 ? REFUSED
-                : leastMs(set) + random.nextInt(alone ? 100 : MOST_MS);
+                : leastMs(set)
+                    + together
+                    + (random.nextBoolean() ? 0 : random.nextInt(MOST_MS / 3));
       }
       for (int b = 0; b < bundles; b++) {
         loads[s][b] =
@@ -61,6 +79,38 @@ final class RandomGround implements Ground {
         .filter(b -> (set >> b & 1) == 1)
         .mapToLong(b -> leastMs[b])
         .sum();
+  }
+
+  private boolean fits(int spot, int set) {
+    double taken =
+        IntStream.range(0, takes.length)
+            .filter(b -> (set >> b & 1) == 1)
+            .mapToDouble(b -> takes[b])
+            .sum();
+    return taken <= room[spot];
+  }
+
+  /** By trying every bundle of a set on top of the others. */
+  long inLeastOrderMs(int spot, int set) {
+    long least = set == 0 ? 0 : REFUSED;
+    for (int left = set; left != 0; left &= left - 1) {
+      int top = Integer.numberOfTrailingZeros(left);
+      int below = set ^ 1 << top;
+      long beneath = inLeastOrderMs(spot, below);
+      long[] row = onTopMs[spot][top];
+      boolean lies =
+          IntStream.range(0, row.length).noneMatch(b -> (below >> b & 1) == 1 && row[b] == REFUSED);
+      if (beneath != REFUSED && lies) {
+        long dearest =
+            IntStream.range(0, row.length)
+                .filter(b -> (below >> b & 1) == 1)
+                .mapToLong(b -> row[b])
+                .max()
+                .orElse(0);
+        least = least == REFUSED ? beneath + dearest : Math.min(least, beneath + dearest);
+      }
+    }
+    return least;
   }
 
   private static int bits(int[] set, int size) {
@@ -124,24 +174,17 @@ final class RandomGround implements Ground {
 
   @Override
   public double room(int spot) {
-    return Double.POSITIVE_INFINITY;
+    return room[spot];
   }
 
   @Override
   public double takes(int bundle, int spot) {
-    return 1;
+    return takes[bundle];
   }
 
   @Override
-  public long leastTogetherMs(int bundle, int other, int spot) {
-    int pair = 1 << bundle | 1 << other;
-    long least = Long.MAX_VALUE;
-    for (int set = 1; set < stackMs[spot].length; set++) {
-      if ((set & pair) == pair && stackMs[spot][set] != REFUSED) {
-        least = Math.min(least, stackMs[spot][set] - leastMs(set));
-      }
-    }
-    return least == Long.MAX_VALUE ? REFUSED : least;
+  public long onTopMs(int beneath, int bundle, int spot) {
+    return onTopMs[spot][bundle][beneath];
   }
 
   @Override

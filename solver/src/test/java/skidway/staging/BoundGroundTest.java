@@ -7,13 +7,16 @@ import static skidway.testkit.SiteBuilder.rack;
 import static skidway.testkit.SiteBuilder.spot;
 import static skidway.testkit.Tasks.task;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import skidway.bound.Ground;
 import skidway.bound.LowerBound;
 import skidway.plan.Presence;
 import skidway.plan.Stack;
@@ -124,6 +127,7 @@ class BoundGroundTest {
       }
     }
     BoundGround ground = new BoundGround(board, occupancy.isTolerant());
+    assertNoSetCostsLessOrTakesMoreThanIsTold(ground);
     LowerBound bound = new LowerBound(ground, board.moments, fewestLeft);
     bound.raise(3 * cheapestMs, STEPS, () -> false);
     assertThat(bound.provenMs()).isPositive().isLessThanOrEqualTo(cheapestMs);
@@ -135,5 +139,48 @@ class BoundGroundTest {
       assertThat(bound.provenMs()).isEqualTo(cheapestMs);
       assertThat(tribunal.best().costMs()).isEqualTo(cheapestMs);
     }
+  }
+
+  private static void assertNoSetCostsLessOrTakesMoreThanIsTold(BoundGround ground) {
+    for (int spot = 0; spot < ground.spots(); spot++) {
+      for (int bits = 1; bits < 1 << BUNDLES; bits++) {
+        int members = bits;
+        int[] set = IntStream.range(0, BUNDLES).filter(b -> (members >> b & 1) == 1).toArray();
+        int s = spot;
+        if (ground.mayGrow(set, set.length, spot)
+            && ground.stackMs(set, set.length, spot) != Ground.REFUSED) {
+          long least = Arrays.stream(set).mapToLong(b -> ground.leastInStackMs(b, s)).sum();
+          long together = inLeastOrderMs(ground, spot, bits);
+          assertThat(together).isNotEqualTo(Ground.REFUSED);
+          assertThat(ground.stackMs(set, set.length, spot))
+              .isGreaterThanOrEqualTo(least + together);
+          assertThat(Arrays.stream(set).mapToDouble(b -> ground.takes(b, s)).sum())
+              .isLessThanOrEqualTo(ground.room(spot) + 1e-9);
+        }
+      }
+    }
+  }
+
+  /** By trying every bundle of a set on top of the others. */
+  private static long inLeastOrderMs(BoundGround ground, int spot, int set) {
+    long least = set == 0 ? 0 : Ground.REFUSED;
+    for (int top = 0; top < BUNDLES; top++) {
+      int below = set & ~(1 << top);
+      long beneath = below == set ? Ground.REFUSED : inLeastOrderMs(ground, spot, below);
+      if (beneath == Ground.REFUSED) {
+        continue;
+      }
+      int upper = top;
+      long[] onTop =
+          IntStream.range(0, BUNDLES)
+              .filter(b -> (below >> b & 1) == 1)
+              .mapToLong(b -> ground.onTopMs(b, upper, spot))
+              .toArray();
+      if (Arrays.stream(onTop).noneMatch(ms -> ms == Ground.REFUSED)) {
+        long all = beneath + Arrays.stream(onTop).max().orElse(0);
+        least = least == Ground.REFUSED ? all : Math.min(least, all);
+      }
+    }
+    return least;
   }
 }
