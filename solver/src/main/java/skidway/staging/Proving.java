@@ -42,7 +42,7 @@ final class Proving {
   private static final int MENDING = 10;
 
   /** Sets looked at to close the gap, for each score calculation of the search. */
-  private static final int CLOSING = 20;
+  private static final int CLOSING = 80;
 
   /**
    * Each round of mending and closing begins from the plan that the one before came upon; one that
