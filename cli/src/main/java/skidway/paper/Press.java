@@ -28,6 +28,9 @@ import org.w3c.dom.Document;
 public final class Press {
   static final String PRODUCER = "Skidway";
 
+  /** The library counts the rules of all style sheets together, unguarded. */
+  private static final Object READING_STYLES = new Object();
+
   private final FontSearch search;
 
   private Press(FontSearch search) {
@@ -107,7 +110,7 @@ public final class Press {
           FontStyle.NORMAL,
           true);
     }
-    try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+    try (PdfBoxRenderer renderer = begun(builder)) {
       renderer.layout();
       renderer.createPDFWithoutClosing();
     }
@@ -118,6 +121,12 @@ public final class Press {
             c -> {
               throw new IllegalStateException("Page into PDF: " + c.getFormattedMessage());
             });
+  }
+
+  private static PdfBoxRenderer begun(PdfRendererBuilder builder) {
+    synchronized (READING_STYLES) {
+      return builder.buildPdfRenderer();
+    }
   }
 
   /** What the file's identifier is made from; a clock would make two prints differ. */

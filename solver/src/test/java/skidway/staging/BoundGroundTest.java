@@ -110,6 +110,26 @@ class BoundGroundTest {
     assertThat(ground.there(2)).isEqualTo(0b10);
   }
 
+  /** Two that take the whole height each and never meet, while others come and go. */
+  @Test
+  void whatIsNotThereWhenMostIsTakesNoRoomFromWhatCouldFollowIt() {
+    Task task =
+        task(
+            aSite().spots(SPOTS).build(),
+            aBundle("first").load("L1", 1).size(4, 0.9, 1.4).piece("W1", 1, 1, 3).build(),
+            aBundle("second").load("L2", 1).piece("W1", 2, 1, 3).build(),
+            aBundle("third").load("L2", 2).piece("W1", 3, 1, 3).build(),
+            aBundle("last").load("L3", 1).size(4, 0.9, 1.4).piece("W1", 4, 1, 3).build());
+    Presence presence = Presence.of(task, arrival -> arrival.getDayOfYear() > 126 ? 3 : 1);
+    Board board = Boards.board(task, presence, EXCLUDES, SPOTS);
+    assertThat(board.there).containsExactly(0b001, 0b010, 0b010, 0b100);
+    BoundGround ground = new BoundGround(board, false);
+    int[] both = {0, 3};
+    assertThat(ground.stackMs(both, 2, 0)).isNotEqualTo(Ground.REFUSED);
+    assertThat(ground.takes(0, 0) + ground.takes(3, 0)).isZero();
+    assertThat(ground.takes(1, 0)).isEqualTo(board.tierM[1]);
+  }
+
   private static void assertNothingIsCheaperThanProven(Board board) {
     int ways = board.spotCount() + 1;
     Occupancy occupancy = Boards.ground(board).empty();
