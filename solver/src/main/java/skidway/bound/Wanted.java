@@ -8,15 +8,22 @@ import java.util.Arrays;
  * for lying on another of them. Of a set all pay that but the lowest.
  */
 final class Wanted {
-  private static final int PARTS = 4;
+  /** Caps tried on what bundles are counted at for lying on another, beside none counted at all. */
+  private static final int CAPS = 4;
 
   private final Ground ground;
   private final int[] bundle;
   private final long[] ms;
   private final double[] takes;
+
+  /** What each costs at least for lying on another of them. */
   private final long[] fullMs;
+
   private final long[] growing;
+
+  /** As much of it as is counted. */
   private final long[] onTopMs;
+
   private final double[] sortKey;
   private int spot;
   private double room;
@@ -54,7 +61,11 @@ final class Wanted {
     count++;
   }
 
-  /** When all are there. */
+  /**
+   * When all are there. Since the lowest of a set does not pay, a bundle that would pay much makes
+   * all sets seem cheaper by that ({@link #lessMs}); so no more than a cap is counted, the one with
+   * which the cheapest set seems dearest.
+   */
   void sort() {
     for (int i = 0; i < count; i++) {
       fullMs[i] = leastOnTopMs(i);
@@ -63,8 +74,8 @@ final class Wanted {
     Arrays.sort(growing, 0, count);
     long bestMs = Long.MIN_VALUE;
     long best = 0;
-    for (int part = 0; part <= PARTS; part++) {
-      long most = part == 0 || count == 0 ? 0 : growing[(count - 1) * part / PARTS];
+    for (int part = 0; part <= CAPS; part++) {
+      long most = part == 0 || count == 0 ? 0 : growing[(count - 1) * part / CAPS];
       if (part == 0 || most > mostOnTopMs) {
         sort(most);
         if (fill(0, 0) - most > bestMs) {
