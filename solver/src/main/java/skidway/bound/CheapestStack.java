@@ -178,7 +178,7 @@ final class CheapestStack {
    * Adds each candidate from one on to the set.
    *
    * @param sum of the set's reduced prices
-   * @param onTop the least that a bundle of the set costs for lying on another
+   * @param onTop the least that a bundle of the set costs for lying on another; 0 if there is none
    */
   private void extend(int from, int k, long sum, long union, double used, long onTop) {
     long soFar = sum + order.ms(k) + rent(union);

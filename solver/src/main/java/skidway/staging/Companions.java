@@ -53,8 +53,8 @@ final class Companions {
   }
 
   /**
-   * Person-milliseconds beyond picking for a bundle with another beneath it, or {@link
-   * Ground#REFUSED} if it may not lie above that.
+   * Person-milliseconds beyond picking for a bundle with another beneath it, at most some hundred
+   * hours of them, or {@link Ground#REFUSED} if it may not lie above that.
    */
   long onTopMs(int beneath, int bundle) {
     int[] row = onTopMs[bundle];
@@ -64,7 +64,7 @@ final class Companions {
       onTopMs[bundle] = row;
     }
     if (row[beneath] == UNKNOWN) {
-      row[beneath] = Math.toIntExact(told(beneath, bundle));
+      row[beneath] = (int) Math.min(Integer.MAX_VALUE, told(beneath, bundle));
     }
     return row[beneath];
   }

@@ -23,16 +23,16 @@ final class Proving {
    */
   private static final int BESIDE = 100;
 
-  /** Calculations of which one part may make use. */
+  /** Calculations of the search for which one part looks at sets. */
   private static final int ONE_PART = 100_000;
 
   /** What part of the gap one of them must close for another to begin. */
   private static final double ENOUGH = 0.25;
 
-  /** The same when the search is done and the plan's cost is known. */
+  /** Sets looked at for each calculation when the search is done and the plan's cost is known. */
   private static final int AFTER = 10;
 
-  /** With more bundles a set takes so much longer that fewer are looked at for both. */
+  /** With more bundles a set takes so much longer that fewer are looked at, beside and after. */
   private static final int MANY = 400;
 
   /** Sets looked at to find those that a cheaper plan can have. */

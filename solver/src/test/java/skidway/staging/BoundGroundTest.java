@@ -22,6 +22,8 @@ import skidway.plan.Presence;
 import skidway.plan.Stack;
 import skidway.plan.Start;
 import skidway.plan.Task;
+import skidway.rules.Setting;
+import skidway.rules.Settings;
 import skidway.site.JoistDesign;
 import skidway.site.Joists;
 import skidway.site.Point;
@@ -128,6 +130,26 @@ class BoundGroundTest {
     assertThat(ground.stackMs(both, 2, 0)).isNotEqualTo(Ground.REFUSED);
     assertThat(ground.takes(0, 0) + ground.takes(3, 0)).isZero();
     assertThat(ground.takes(1, 0)).isEqualTo(board.tierM[1]);
+  }
+
+  /** Somebody may reckon with a week for every piece that is moved aside. */
+  @Test
+  void movingPiecesAsideMayTakeAnyTime() {
+    Settings settings =
+        Settings.defaults().with(Setting.REHANDLE_PIECE, 1e6, "as slow as it may be");
+    Task task =
+        task(
+            aSite().spots(SPOTS).build(),
+            settings,
+            aBundle("early").load("L1", 1).piece("W1", 1, 1, 3).build(),
+            aBundle("late")
+                .load("L1", 2)
+                .piece("W1", 2, 1, 3)
+                .piece("W1", 3, 1, 3)
+                .piece("W1", 4, 1, 3)
+                .build());
+    BoundGround ground = new BoundGround(Boards.board(task, EXCLUDES, SPOTS), false);
+    assertThat(ground.onTopMs(0, 1, 0)).isEqualTo(Integer.MAX_VALUE);
   }
 
   private static void assertNothingIsCheaperThanProven(Board board) {
